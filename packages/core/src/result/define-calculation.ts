@@ -1,0 +1,46 @@
+import * as z from 'zod/mini';
+import { fromSchemaIssues } from './from-schema-issues.js';
+import type { WorkingStep } from './working-step.js';
+
+export interface CalculationDefinition<I, O> {
+  readonly name: string;
+  /** One sentence that a mechanic would accept. */
+  readonly summary: string;
+  readonly input: z.ZodMiniType<I>;
+  readonly output: z.ZodMiniType<O>;
+  /** Pure, synchronous, quick; trusts its input. */
+  compute(input: I): O;
+  /** Working steps and sources, built only when somebody looks. */
+  explain(input: I, output: O): readonly WorkingStep[];
+}
+
+export interface Calculation<I, O> extends CalculationDefinition<I, O> {
+  /** Validates unknown input. Throws `CalculationError` `invalid-input`. */
+  parse(raw: unknown): I;
+  /** Validates, then computes. */
+  run(raw: unknown): O;
+}
+
+/** A calculation whose types are only known at run time, as the registry holds it. */
+export type AnyCalculation = Calculation<unknown, unknown>;
+
+/** Makes one calculation: schemas, computation and working as one value. */
+export function defineCalculation<I, O>(definition: CalculationDefinition<I, O>): Calculation<I, O> {
+  function parse(raw: unknown): I {
+    const parsed = z.safeParse(definition.input, raw);
+    if (!parsed.success) throw fromSchemaIssues(parsed.error.issues, raw);
+    return parsed.data;
+  }
+  return { ...definition, parse, run: (raw) => definition.compute(parse(raw)) };
+}
+
+/** JSON Schemas (draft 2020-12) of what goes in and what comes out. */
+export function jsonSchemasOf(calculation: { readonly input: z.ZodMiniType; readonly output: z.ZodMiniType }): {
+  readonly input: unknown;
+  readonly output: unknown;
+} {
+  return {
+    input: z.toJSONSchema(calculation.input, { io: 'input' }),
+    output: z.toJSONSchema(calculation.output, { io: 'output' }),
+  };
+}

@@ -1,0 +1,44 @@
+import * as z from 'zod/mini';
+import type { Limits } from './limits.js';
+
+/** What a form, a schema and a doc page need to know about one field. */
+export interface FieldMeta {
+  /** Short name that a mechanic would accept. */
+  readonly label: string;
+  readonly help?: string;
+  readonly typical?: string;
+}
+
+export type NumberFieldMeta = FieldMeta & Limits;
+
+/** A finite number with its unit, label and permitted range. The name of the field ends in the unit. */
+export function numberField(meta: NumberFieldMeta): z.ZodMiniNumber<number> {
+  const { over, from, below, upTo, ...shown } = meta;
+  let field = z.number();
+  if (over !== undefined) field = field.check(z.gt(over));
+  if (from !== undefined) field = field.check(z.gte(from));
+  if (below !== undefined) field = field.check(z.lt(below));
+  if (upTo !== undefined) field = field.check(z.lte(upTo));
+  return field.check(z.meta(shown));
+}
+
+/** A number of an output: finite, unit in the name, nothing else promised. */
+export function outputNumber(label: string, unit: string): z.ZodMiniNumber<number> {
+  return z.number().check(z.meta({ label, unit }));
+}
+
+/** Text with a label, at most `longest` characters. */
+export function textField(meta: FieldMeta & { readonly longest?: number }): z.ZodMiniString<string> {
+  const { longest = 200, ...shown } = meta;
+  return z.string().check(z.minLength(1), z.maxLength(longest), z.meta({ ...shown, unit: '' }));
+}
+
+/** One of a few words. */
+export function choiceField<const T extends readonly [string, ...string[]]>(values: T, meta: FieldMeta): z.ZodMiniEnum<{ [K in T[number]]: K }> {
+  return z.enum(values).check(z.meta({ ...meta, unit: '' })) as unknown as z.ZodMiniEnum<{ [K in T[number]]: K }>;
+}
+
+/** Yes or no. */
+export function yesNoField(meta: FieldMeta): z.ZodMiniBoolean<boolean> {
+  return z.boolean().check(z.meta({ ...meta, unit: '' }));
+}

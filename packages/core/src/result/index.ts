@@ -1,0 +1,21 @@
+export { nothingAssumed, type Assumption, type Candour } from './assumption.js';
+export {
+  CalculationError,
+  contradiction,
+  invalidInput,
+  joinPath,
+  noSolution,
+  noSuchClass,
+  outsideTable,
+  type CalculationErrorCode,
+  type CalculationErrorLine,
+} from './calculation-error.js';
+export { candourFields, findingField, sourceField, verdictField } from './candour-field.js';
+export { defineCalculation, jsonSchemasOf, type AnyCalculation, type Calculation, type CalculationDefinition } from './define-calculation.js';
+export { choiceField, numberField, outputNumber, textField, yesNoField, type FieldMeta, type NumberFieldMeta } from './field.js';
+export { deciding, supporting, type Finding, type Severity } from './finding.js';
+export { fromSchemaIssues, pathText } from './from-schema-issues.js';
+export { describeLimits, isWithin, type Limits } from './limits.js';
+export { commonPractice, plainGeometry, plainMechanics, source, type HeldMark, type SourceReference } from './source-reference.js';
+export { verdictOf, verdicts, worseVerdict, type Verdict } from './verdict.js';
+export type { ChoiceStep, FormulaStep, LookupStep, WorkingStep } from './working-step.js';
