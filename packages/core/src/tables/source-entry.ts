@@ -1,0 +1,12 @@
+import type { Held } from './held.js';
+
+/** One source of `reference/sources.json`. */
+export interface SourceEntry {
+  readonly title: string;
+  readonly part?: string;
+  readonly publisher?: string;
+  readonly year?: number;
+  readonly clauses?: string;
+  readonly held: Held;
+  readonly note?: string;
+}
