@@ -16,6 +16,8 @@ export { choiceField, numberField, outputNumber, textField, yesNoField, type Fie
 export { deciding, supporting, type Finding, type Severity } from './finding.js';
 export { fromSchemaIssues, pathText } from './from-schema-issues.js';
 export { describeLimits, isWithin, type Limits } from './limits.js';
+export { planStep, planStepField, type PlanStep } from './plan-step.js';
+export { spanField, type Span } from './span.js';
 export { commonPractice, plainGeometry, plainMechanics, source, type HeldMark, type SourceReference } from './source-reference.js';
 export { verdictOf, verdicts, worseVerdict, type Verdict } from './verdict.js';
 export type { ChoiceStep, FormulaStep, LookupStep, WorkingStep } from './working-step.js';

@@ -1,0 +1,2 @@
+export { findMaterial, materialNames, type Material } from './find-material.js';
+export { materialField, type OwnMaterial } from './material-field.js';

@@ -1,0 +1,13 @@
+import * as z from 'zod/mini';
+import { outputNumber } from './field.js';
+
+/** A range that an unknown or scattering value spans; `low` never exceeds `high`. The unit stands in the name of the field. */
+export interface Span {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Schema of a span in an output. */
+export function spanField(label: string, unit: string) {
+  return z.strictObject({ low: outputNumber(`${label}, low`, unit), high: outputNumber(`${label}, high`, unit) });
+}

@@ -1,0 +1,26 @@
+/** What a finding says, and what to do about it. `{nameMm}` stands for a parameter, written with its unit. */
+export interface FindingWords {
+  readonly says: string;
+  readonly todo?: string;
+}
+
+/** All sentences of one language, by code. Placeholders: `{lipTravelKm}` takes the parameter of that name. */
+export interface Catalogue {
+  readonly language: string;
+  readonly findings: Readonly<Record<string, FindingWords>>;
+  /** Steps of a plan: what the hands do. */
+  readonly steps: Readonly<Record<string, string>>;
+  readonly cautions: Readonly<Record<string, string>>;
+  /** What was not looked at. */
+  readonly notChecked: Readonly<Record<string, string>>;
+  /** Names of assumed values. */
+  readonly assumed: Readonly<Record<string, string>>;
+  /** What an assumption changes. */
+  readonly effects: Readonly<Record<string, string>>;
+  /** Names of readings that can be missing, by path. */
+  readonly readings: Readonly<Record<string, string>>;
+  /** Headings, column names and single words of sheets and screens. */
+  readonly labels: Readonly<Record<string, string>>;
+  /** Words that stand for values: `metal-case`, `engine-oil`, `does not suit` … */
+  readonly values: Readonly<Record<string, string>>;
+}
