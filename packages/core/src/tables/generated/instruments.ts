@@ -1,0 +1,51 @@
+// Generated from reference/measure/instruments.csv by reference/generate.mjs: do not edit.
+import type { Held } from '../held.js';
+
+/** Measuring instruments: step and permissible error (source din-862; held as: page). */
+export const instruments: {
+  readonly id: string;
+  readonly title: string;
+  readonly source: string;
+  readonly clause: string;
+  readonly held: Held;
+  readonly sha256: string;
+  readonly rowCount: number;
+  readonly columns: {
+    readonly instrument: readonly string[];
+    readonly name: readonly string[];
+    readonly measures: readonly ('outside' | 'inside' | 'depth' | 'indicator')[];
+    readonly overMm: readonly number[];
+    readonly upToMm: readonly number[];
+    readonly resolutionMm: readonly number[];
+    readonly permissibleErrorMm: readonly number[];
+    readonly costRank: readonly number[];
+    readonly rowSource: readonly string[];
+  };
+  readonly marks: {
+    readonly permissibleErrorMm?: readonly Held[];
+    readonly costRank?: readonly Held[];
+  };
+} = {
+  id: 'instruments',
+  title: 'Measuring instruments: step and permissible error',
+  source: 'din-862',
+  clause: 'limits of error',
+  held: 'page',
+  sha256: 'add8e69008c02e2583e10b8b6e941048b1880264cb7f461d0ed0d1928ed7a299',
+  rowCount: 38,
+  columns: {
+    instrument: ['vernier-calliper-outside-005', 'vernier-calliper-outside-005', 'vernier-calliper-inside-005', 'vernier-calliper-inside-005', 'vernier-calliper-depth-005', 'vernier-calliper-depth-005', 'vernier-calliper-outside-002', 'vernier-calliper-outside-002', 'vernier-calliper-inside-002', 'vernier-calliper-inside-002', 'vernier-calliper-depth-002', 'vernier-calliper-depth-002', 'digital-calliper-outside', 'digital-calliper-outside', 'digital-calliper-inside', 'digital-calliper-inside', 'digital-calliper-depth', 'digital-calliper-depth', 'digital-depth-gauge', 'digital-depth-gauge', 'outside-micrometer', 'outside-micrometer', 'outside-micrometer', 'outside-micrometer', 'outside-micrometer', 'inside-micrometer-rod', 'inside-micrometer-rod', 'inside-micrometer-rod-300', 'inside-micrometer-tubular', 'inside-micrometer-tubular', 'inside-micrometer-tubular-interchangeable', 'dial-indicator-001', 'dial-indicator-001', 'dial-indicator-001', 'dial-indicator-001', 'dial-indicator-0001', 'dial-indicator-0001', 'dial-indicator-0001'],
+    name: ['Vernier calliper 0.05 mm, outside', 'Vernier calliper 0.05 mm, outside', 'Vernier calliper 0.05 mm, inside', 'Vernier calliper 0.05 mm, inside', 'Vernier calliper 0.05 mm, depth', 'Vernier calliper 0.05 mm, depth', 'Vernier calliper 0.02 mm, outside', 'Vernier calliper 0.02 mm, outside', 'Vernier calliper 0.02 mm, inside', 'Vernier calliper 0.02 mm, inside', 'Vernier calliper 0.02 mm, depth', 'Vernier calliper 0.02 mm, depth', 'Digital calliper, outside', 'Digital calliper, outside', 'Digital calliper, inside', 'Digital calliper, inside', 'Digital calliper, depth', 'Digital calliper, depth', 'Digital depth gauge', 'Digital depth gauge', 'Outside micrometer', 'Outside micrometer', 'Outside micrometer', 'Outside micrometer', 'Outside micrometer', 'Inside micrometer, rod and sleeve', 'Inside micrometer, rod and sleeve', 'Inside micrometer, rod and sleeve, set to 300 mm', 'Inside micrometer, tubular', 'Inside micrometer, tubular', 'Inside micrometer, tubular, interchangeable head', 'Dial indicator 0.01 mm', 'Dial indicator 0.01 mm', 'Dial indicator 0.01 mm', 'Dial indicator 0.01 mm', 'Dial indicator 0.001 mm', 'Dial indicator 0.001 mm', 'Dial indicator 0.001 mm'],
+    measures: ['outside', 'outside', 'inside', 'inside', 'depth', 'depth', 'outside', 'outside', 'inside', 'inside', 'depth', 'depth', 'outside', 'outside', 'inside', 'inside', 'depth', 'depth', 'depth', 'depth', 'outside', 'outside', 'outside', 'outside', 'outside', 'inside', 'inside', 'inside', 'inside', 'inside', 'inside', 'indicator', 'indicator', 'indicator', 'indicator', 'indicator', 'indicator', 'indicator'],
+    overMm: [0, 300, 0, 300, 0, 300, 0, 100, 0, 100, 0, 100, 0, 100, 0, 100, 0, 100, 0, 100, 0, 25, 50, 75, 100, 25, 50, 50, 50, 125, 40, 0, 1, 3, 5, 0, 1, 2],
+    upToMm: [300, 400, 300, 400, 300, 400, 100, 400, 100, 400, 100, 400, 100, 400, 100, 400, 100, 400, 100, 400, 25, 50, 75, 100, 125, 50, 200, 300, 125, 300, 300, 1, 3, 5, 10, 1, 2, 5],
+    resolutionMm: [0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.001, 0.001, 0.001],
+    permissibleErrorMm: [0.05, 0.06, 0.07, 0.08, 0.07, 0.08, 0.02, 0.03, 0.04, 0.05, 0.04, 0.05, 0.02, 0.03, 0.04, 0.05, 0.04, 0.05, 0.04, 0.05, 0.004, 0.004, 0.005, 0.005, 0.006, 0.0075, 0.01, 0.0125, 0.007, 0.01, 0.012, 0.008, 0.01, 0.012, 0.015, 0.005, 0.007, 0.01],
+    costRank: [1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 2, 2, 3, 3, 3, 3, 3, 3, 3, 3, 3, 3, 3, 2, 2, 2, 2, 3, 3, 3],
+    rowSource: ['din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'din-862', 'jis-b-7507-2016', 'jis-b-7507-2016', 'din-863-1', 'din-863-1', 'din-863-1', 'din-863-1', 'din-863-1', 'tb-9-5210-207-24', 'tb-9-5210-207-24', 'tb-9-5210-207-24', 'tb-9-5210-207-24', 'tb-9-5210-207-24', 'tb-9-5210-207-24', 'jis-b-7503-2011', 'jis-b-7503-2011', 'jis-b-7503-2011', 'jis-b-7503-2011', 'jis-b-7503-2011', 'jis-b-7503-2011', 'jis-b-7503-2011'],
+  },
+  marks: {
+    permissibleErrorMm: ['page', 'page', 'computed', 'computed', 'computed', 'computed', 'page', 'page', 'computed', 'computed', 'computed', 'computed', 'page', 'page', 'computed', 'computed', 'computed', 'computed', 'computed', 'computed', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page'],
+    costRank: ['practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice'],
+  },
+};
