@@ -64,7 +64,7 @@ export function findInstrument(id: string, measures: Measures, sizeMm: number, o
     if (mine.measures !== measures) throw invalidInput('instrument', id, `an instrument that measures ${measures}`, `measures ${mine.measures}, not ${measures}`);
     return { ...mine, name: mine.name ?? mine.id, source: source('common-practice', 'practice', 'stated in the workshop file') };
   }
-  const rows = catalogue.filter((row) => row.id === id || row.id === `${id}-${measures}`);
+  const rows = catalogue.filter((row) => row.id === id || (row.measures === measures && row.id.replace(`-${measures}`, '') === id));
   if (rows.length === 0) {
     const known = [...new Set(catalogue.filter((row) => row.measures === measures).map((row) => row.id))];
     throw invalidInput('instrument', id, `one of ${known.join(', ')}`, `unknown instrument; known for this are ${known.join(', ')}`);

@@ -1,0 +1,103 @@
+import { findMaterial } from '../material/index.js';
+import { commonPractice, source, type Assumption, type Span } from '../result/index.js';
+import type { Situation } from './situation-field.js';
+import { sizesOf, type Sizes } from './sizes-of.js';
+
+/** How a seal holds in its bore, cold. Spans run over the tolerances and over what had to be assumed. */
+export interface CaseHold {
+  /** Seal outside less bore, diametral; may be negative. */
+  readonly interferenceUm: Span;
+  /** Elastic part that goes on holding after the case has yielded, diametral. */
+  readonly heldUm: Span;
+  readonly contactPressureMpa: Span;
+  /** Force to push it in, from low to high friction; null where no estimate exists (rubber-covered). */
+  readonly pushInForceN: Span | null;
+  /** Axial force it withstands, counted with low friction. */
+  readonly holdingForceN: Span | null;
+  readonly caseThicknessMm: Span;
+  readonly caseYieldMpa: Span;
+  readonly isYielding: boolean;
+  readonly assumptions: readonly Assumption[];
+}
+
+/** Case of a seal where nobody measured it: cold-rolled drawing steel about a millimetre thick. */
+const assumedThicknessMm: Span = { low: 0.8, high: 1.2 };
+const assumedYieldMpa: Span = { low: 140, high: 280 };
+const frictionIn: Span = { low: 0.1, high: 0.15 };
+const frictionHolding: Span = { low: 0.05, high: 0.1 };
+export const caseMaterialId = 'steel_c20';
+
+/**
+ * Hold of the case: interference, the elastic part of it, pressure and forces.
+ *   σ = min(E·I/D, σy);  held = min(I, σy·D/E);  p = 2·t·σ/D;  F = μ·p·π·D·L,  L from 0.85·b to b
+ * Thin ring in a stiff bore: the bore's own give is not taken off, and the flanged end is stiffer than the ring.
+ * @returns null without a bore reading or without an allowance for this size
+ * @source plain-mechanics (held as: computed); case: en-10130 (held as: memory)
+ */
+export function caseHold(situation: Situation, sizes: Sizes = sizesOf(situation)): CaseHold | null {
+  const { bore, sealOutside } = sizes;
+  if (bore === null || sealOutside === null) return null;
+  const { seal } = situation;
+  const interferenceMm: Span = {
+    low: sealOutside.leastMm - (bore.meanMm + bore.expandedUncertaintyMm),
+    high: sealOutside.mostMm - (bore.meanMm - bore.expandedUncertaintyMm),
+  };
+  const isMetal = seal.construction === 'metal-case';
+  const thickness = seal.caseThicknessMm === undefined ? assumedThicknessMm : { low: seal.caseThicknessMm, high: seal.caseThicknessMm };
+  const yieldMpa = seal.caseYieldMpa === undefined ? assumedYieldMpa : { low: seal.caseYieldMpa, high: seal.caseYieldMpa };
+  const assumptions = assumptionsOf(situation, thickness, yieldMpa, isMetal);
+  const interferenceUm = microns(interferenceMm);
+  const none: Span = { low: 0, high: 0 };
+  if (!isMetal) {
+    return {
+      interferenceUm, heldUm: clipped(interferenceUm), contactPressureMpa: none, pushInForceN: null, holdingForceN: null,
+      caseThicknessMm: thickness, caseYieldMpa: yieldMpa, isYielding: false, assumptions,
+    };
+  }
+  const youngsMpa = findMaterial(caseMaterialId).youngsModulusGpa * 1000;
+  const diameterMm = seal.outsideMm;
+  const held = (interference: number, limit: number) => Math.min(Math.max(interference, 0), (limit * diameterMm) / youngsMpa);
+  const heldMm: Span = { low: held(interferenceMm.low, yieldMpa.low), high: held(interferenceMm.high, yieldMpa.high) };
+  const pressure = (heldHere: number, wallMm: number) => (2 * wallMm * heldHere * youngsMpa) / diameterMm ** 2;
+  const contactPressureMpa: Span = { low: pressure(heldMm.low, thickness.low), high: pressure(heldMm.high, thickness.high) };
+  const force = (friction: number, pressureMpa: number, lengthMm: number) => friction * pressureMpa * Math.PI * diameterMm * lengthMm;
+  const forces = (friction: Span): Span => ({
+    low: force(friction.low, contactPressureMpa.low, 0.85 * seal.widthMm),
+    high: force(friction.high, contactPressureMpa.high, seal.widthMm),
+  });
+  return {
+    interferenceUm,
+    heldUm: microns(heldMm),
+    contactPressureMpa,
+    pushInForceN: forces(frictionIn),
+    holdingForceN: forces(frictionHolding),
+    caseThicknessMm: thickness,
+    caseYieldMpa: yieldMpa,
+    isYielding: interferenceMm.high > (yieldMpa.low * diameterMm) / youngsMpa,
+    assumptions,
+  };
+}
+
+function assumptionsOf({ seal }: Situation, thickness: Span, yieldMpa: Span, isMetal: boolean): readonly Assumption[] {
+  const list: Assumption[] = [];
+  if (seal.caseThicknessMm === undefined) {
+    list.push({ name: 'case-thickness', value: thickness.low, upToValue: thickness.high, unit: 'mm', source: commonPractice, effect: 'force-and-hold' });
+  }
+  if (!isMetal) return list;
+  if (seal.caseYieldMpa === undefined) {
+    list.push({ name: 'case-yield', value: yieldMpa.low, upToValue: yieldMpa.high, unit: 'MPa', source: source('en-10130', 'memory', 'DC01'), effect: 'force-and-hold' });
+  }
+  list.push(
+    { name: 'friction-pushing-in', value: frictionIn.low, upToValue: frictionIn.high, unit: '', source: commonPractice, effect: 'push-in-force' },
+    { name: 'friction-holding', value: frictionHolding.low, upToValue: frictionHolding.high, unit: '', source: source('din-7190-2001', 'memory', 'steel on aluminium'), effect: 'holding-force' },
+  );
+  return list;
+}
+
+function microns({ low, high }: Span): Span {
+  return { low: low * 1000, high: high * 1000 };
+}
+
+function clipped({ low, high }: Span): Span {
+  return { low: Math.max(low, 0), high: Math.max(high, 0) };
+}

@@ -1,0 +1,13 @@
+export { boreField, type Bore } from './bore-field.js';
+export { caseHold, type CaseHold } from './case-hold.js';
+export { hotHold, type HotHold } from './hot-hold.js';
+export { lipSpeed } from './lip-speed.js';
+export { pressFitAllowanceOf, type PressFitAllowance } from './press-fit-allowance.js';
+export { requirementSetField, requirementSets, type RequirementSet } from './requirement-set.js';
+export { fluids, runningField, type Fluid, type Running } from './running-field.js';
+export { sealCheck, type SealCheckOutput } from './seal-check.js';
+export { constructions, lipMaterials, sealField, sealShape, type Construction, type LipMaterial, type Seal } from './seal-field.js';
+export { obstacleField, shaftField, type Obstacle, type Shaft } from './shaft-field.js';
+export { seatField, situationField, situationShape, wearTrackField, type Seat, type Situation, type WearTrack } from './situation-field.js';
+export { sizesOf, type SealOutside, type Sizes } from './sizes-of.js';
+export { widthToleranceMm, widthToleranceOf } from './width-tolerance.js';

@@ -1,0 +1,89 @@
+import { deciding, plainGeometry, source, supporting, type Finding } from '../../../result/index.js';
+import { housingChamfer } from '../../../tables/generated/housing-chamfer.js';
+import { shaftLeadIn } from '../../../tables/generated/shaft-lead-in.js';
+import { findHalfOpenRow } from '../../../tables/half-open-range.js';
+import type { Check } from '../check-report.js';
+
+/** The edges that seal and lip pass on the way in, the depth of the bore, the run of the shaft and the old track. */
+export const edgesAndRoom: Check = (context) => {
+  const reports = [shaftEdge(context), boreEdge(context), room(context), alignment(context), track(context)];
+  return { findings: reports.flatMap((report) => report.findings), notChecked: reports.flatMap((report) => report.notChecked ?? []) };
+};
+
+const shaftEdge: Check = ({ situation }) => {
+  const leadIn = situation.shaft?.leadIn;
+  if (leadIn === undefined) return { findings: [], notChecked: ['shaft-lead-in'] };
+  const shaftMm = situation.seal.shaftMm;
+  const i = findHalfOpenRow(shaftLeadIn.columns.overMm, shaftLeadIn.columns.upToMm, shaftMm);
+  const leastMm = shaftLeadIn.columns.diameterReductionMm[i];
+  const table = source('jis-b-2402-1-2013', 'page', 'shaft end');
+  if (leastMm === undefined) return { findings: [], notChecked: ['shaft-lead-in'] };
+  const isEnough = leadIn.kind === 'chamfer' && leadIn.diameterReductionMm !== undefined && leadIn.diameterReductionMm >= leastMm;
+  if (isEnough) return { findings: [supporting('shaft-lead-in-enough', 'good', { leastMm }, table)] };
+  if (leadIn.kind === 'chamfer' && leadIn.diameterReductionMm === undefined) return { findings: [], notChecked: ['shaft-lead-in'] };
+  if (leadIn.kind === 'radius' && leadIn.radiusMm !== undefined && leadIn.radiusMm >= (situation.seal.hasDustLip === true ? 1 : 0.6)) {
+    return { findings: [supporting('shaft-edge-radius-enough', 'good', { radiusMm: leadIn.radiusMm }, source('din-3760-1996', 'page', 'radius instead of chamfer'))] };
+  }
+  return { findings: [supporting('shaft-lead-in-missing', 'care', { leastMm }, table)] };
+};
+
+const boreEdge: Check = ({ situation, sizes }) => {
+  const leadIn = situation.bore?.leadIn;
+  const { bore, sealOutside } = sizes;
+  if (leadIn === undefined || bore === null || sealOutside === null) return { findings: [], notChecked: ['bore-lead-in'] };
+  const angleDeg = leadIn.angleDeg ?? chamferAngleDeg.low;
+  const mouthMm = bore.meanMm - bore.expandedUncertaintyMm + 2 * leadIn.lengthMm * Math.tan((angleDeg * Math.PI) / 180);
+  const numbers = { mouthMm, sealMostMm: sealOutside.mostMm };
+  if (mouthMm >= sealOutside.mostMm) return { findings: [supporting('bore-mouth-takes-seal', 'good', numbers, plainGeometry)] };
+  return { findings: [supporting('bore-mouth-too-tight', 'care', { ...numbers, chamferLowMm: chamferLengthMm(situation.seal.widthMm) }, source('jis-b-2402-1-2013', 'page', 'bore chamfer'))] };
+};
+
+/** Bore chamfers are made at 10 to 20° (DIN 3760) or 15 to 30° (handbooks); the flattest opens the mouth least. */
+const chamferAngleDeg = { low: 10 };
+
+function chamferLengthMm(widthMm: number): number {
+  const { columns } = housingChamfer;
+  for (let i = 0; i < housingChamfer.rowCount; i += 1) {
+    const length = columns.chamferLengthMinMm[i];
+    if (length == null || String(columns.set[i]) !== 'jis-b-2402-1') continue;
+    if (widthMm > (columns.overMm[i] ?? 0) && widthMm <= (columns.upToMm[i] ?? Infinity)) return length;
+  }
+  return widthMm <= 10 ? 0.7 : 1;
+}
+
+const room: Check = ({ situation }) => {
+  const { bore, seal, seat } = situation;
+  if (bore?.depthMm === undefined) return { findings: [], notChecked: ['bore-depth'] };
+  const seatDepthMm = seat?.kind === 'depth' ? seat.depthMm : 0;
+  const numbers = { depthMm: bore.depthMm, widthMm: seal.widthMm, spareMm: bore.depthMm - seal.widthMm - seatDepthMm };
+  const rule = source('din-3760-1996', 'page', 't2 = b + 0.3');
+  if (numbers.spareMm < 0) return { findings: [deciding('bore-too-shallow', 'care', numbers, plainGeometry)] };
+  if (numbers.spareMm < 0.3 && seat?.kind !== 'flush') return { findings: [supporting('bore-depth-tight', 'note', numbers, rule)] };
+  return { findings: [supporting('bore-deep-enough', 'good', numbers, rule)] };
+};
+
+const alignment: Check = ({ situation }) => {
+  const { shaft } = situation;
+  const findings: Finding[] = [];
+  const notChecked: string[] = [];
+  const limitMm = 0.25;
+  if (shaft?.runoutMm === undefined) notChecked.push('shaft-runout');
+  else {
+    const code = shaft.runoutMm > limitMm ? 'runout-over' : shaft.runoutMm > 0.13 ? 'runout-over-recommended' : 'runout-within';
+    findings.push(supporting(code, code === 'runout-within' ? 'good' : 'care', { runoutMm: shaft.runoutMm, limitMm: code === 'runout-over-recommended' ? 0.13 : limitMm }, source(code === 'runout-over-recommended' ? 'seal-handbook-reprints' : 'rma-os-1', 'page', 'radial runout')));
+  }
+  if (shaft?.offsetMm === undefined) notChecked.push('shaft-offset');
+  else {
+    const code = shaft.offsetMm > limitMm ? 'offset-over' : 'offset-within';
+    findings.push(supporting(code, code === 'offset-over' ? 'care' : 'good', { offsetMm: shaft.offsetMm, limitMm }, source('tribology-handbook-b23', 'page', 'misalignment')));
+  }
+  return { findings, notChecked };
+};
+
+const track: Check = ({ situation }) => {
+  const { wearTrack } = situation;
+  if (wearTrack === undefined) return { findings: [], notChecked: ['wear-track'] };
+  if (wearTrack.catchesNail === true) return { findings: [deciding('track-catches-nail', 'care', {}, source('seal-handbook-reprints', 'page', 'worn track'))], notChecked: ['lip-position-against-track'] };
+  if (wearTrack.catchesNail === false) return { findings: [supporting('track-smooth', 'good', {}, source('seal-handbook-reprints', 'page', 'worn track'))] };
+  return { findings: [], notChecked: ['wear-track'] };
+};

@@ -1,0 +1,120 @@
+import { deciding, source, supporting, type Finding, type HeldMark } from '../../../result/index.js';
+import { lipFluid } from '../../../tables/generated/lip-fluid.js';
+import { lipTemperature } from '../../../tables/generated/lip-temperature.js';
+import { markAt } from '../../../tables/table.js';
+import type { Fluid } from '../../running-field.js';
+import type { LipMaterial } from '../../seal-field.js';
+import type { Check } from '../check-report.js';
+
+type Rating = 'good' | 'limited' | 'poor';
+const ratingRank: Readonly<Record<Rating, number>> = { good: 0, limited: 1, poor: 2 };
+
+export interface FluidRow {
+  readonly rating: Rating;
+  readonly maxMediumC: number | null;
+  readonly fluid: string;
+  readonly source: ReturnType<typeof source>;
+}
+
+/** Oils that the tables cover only as mineral oil. */
+const standsInFor: Partial<Record<Fluid, string>> = { 'engine-oil': 'mineral-oil', 'gear-oil': 'mineral-oil', atf: 'mineral-oil' };
+
+/** The careful row for a rubber in a fluid: published pages before remembered rows, and the worst rating among them. */
+export function fluidRowOf(material: LipMaterial, fluid: Fluid): { readonly rating: FluidRow; readonly limit: FluidRow | null } | null {
+  const exact = rowsFor(material, fluid);
+  const rows = exact.length > 0 ? exact : rowsFor(material, standsInFor[fluid] ?? '');
+  if (rows.length === 0) return null;
+  const pages = rows.filter((row) => row.source.held === 'page');
+  const chosen = pages.length > 0 ? pages : rows;
+  const rating = chosen.reduce((worst, row) => (ratingRank[row.rating] > ratingRank[worst.rating] ? row : worst));
+  const limits = rows.filter((row) => row.maxMediumC !== null);
+  const limit = limits.reduce<FluidRow | null>((low, row) => (low === null || (row.maxMediumC ?? 0) < (low.maxMediumC ?? 0) ? row : low), null);
+  return { rating, limit };
+}
+
+function rowsFor(material: string, fluid: string): readonly FluidRow[] {
+  const { columns } = lipFluid;
+  const found: FluidRow[] = [];
+  for (let i = 0; i < lipFluid.rowCount; i += 1) {
+    if (columns.material[i] !== material || columns.fluid[i] !== fluid) continue;
+    found.push({
+      rating: columns.rating[i] as Rating,
+      maxMediumC: columns.maxMediumC[i] ?? null,
+      fluid,
+      source: source(columns.rowSource[i] ?? lipFluid.source, markAt(lipFluid, 'rating', i)),
+    });
+  }
+  return found;
+}
+
+export interface TemperatureRange {
+  readonly minC: number | null;
+  readonly maxC: number | null;
+  readonly source: ReturnType<typeof source>;
+}
+
+/** Temperature range of a rubber: `working` (of the medium) or `rubber-limit` (at the lip itself). */
+export function temperatureRangeOf(material: LipMaterial, kind: 'working' | 'rubber-limit'): TemperatureRange | null {
+  const { columns } = lipTemperature;
+  for (let i = 0; i < lipTemperature.rowCount; i += 1) {
+    if (columns.material[i] !== material || columns.kind[i] !== kind) continue;
+    const held: HeldMark = markAt(lipTemperature, 'maxC', i);
+    return { minC: columns.minC[i] ?? null, maxC: columns.maxC[i] ?? null, source: source(columns.rowSource[i] ?? lipTemperature.source, held) };
+  }
+  return null;
+}
+
+/** [K] How much warmer than the medium a lip runs (published span; not by speed). */
+export const lipRiseK = { low: 20, high: 50, source: source('seal-selection-article-2018', 'page') } as const;
+
+/** Does the rubber stand the fluid and its heat? */
+export const fluidAndHeat: Check = ({ situation }) => {
+  const { seal, running } = situation;
+  const findings: Finding[] = [];
+  const material = seal.lipMaterial;
+  const tables = source('tribology-handbook-b23', 'page', 'sealing lip materials');
+  if (running?.fluid === undefined) findings.push(deciding('fluid-missing', 'unknown', { lipMaterial: material }, tables, 'running.fluid'));
+  else findings.push(fluidFinding(material, running.fluid));
+  if (running?.fluidTemperatureC === undefined) {
+    findings.push(deciding('fluid-temperature-missing', 'unknown', { lipMaterial: material }, tables, 'running.fluidTemperatureC'));
+  } else findings.push(...heatFindings(material, running.fluid ?? null, running.fluidTemperatureC));
+  if (running?.coldestC !== undefined) findings.push(...coldFindings(material, running.coldestC));
+  return { findings, notChecked: ['lip-friction-heat'] };
+};
+
+function fluidFinding(lipMaterial: LipMaterial, fluid: Fluid): Finding {
+  const row = fluidRowOf(lipMaterial, fluid);
+  if (row === null) return deciding('fluid-not-in-table', 'unknown', { lipMaterial, fluid }, source('seal-handbook-reprints', 'page'), 'running.fluid');
+  const { rating } = row;
+  const numbers = { lipMaterial, fluid, rowFluid: rating.fluid };
+  if (rating.rating === 'poor') return deciding('fluid-attacks-rubber', 'bad', numbers, rating.source);
+  if (rating.rating === 'limited') return deciding('fluid-limited', 'care', numbers, rating.source);
+  return deciding('fluid-suits-rubber', 'good', numbers, rating.source);
+}
+
+function heatFindings(lipMaterial: LipMaterial, fluid: Fluid | null, fluidTemperatureC: number): readonly Finding[] {
+  const findings: Finding[] = [];
+  const working = temperatureRangeOf(lipMaterial, 'working');
+  const limit = fluid === null ? null : (fluidRowOf(lipMaterial, fluid)?.limit ?? null);
+  if (working?.maxC == null) findings.push(deciding('temperature-not-in-table', 'unknown', { lipMaterial }, source('seal-handbook-reprints', 'page'), 'running.fluidTemperatureC'));
+  else {
+    const numbers = { lipMaterial, fluidTemperatureC, limitC: working.maxC };
+    if (fluidTemperatureC > working.maxC) findings.push(deciding('temperature-over-working-limit', 'bad', numbers, working.source));
+    else if (limit?.maxMediumC != null && fluidTemperatureC > limit.maxMediumC) {
+      findings.push(deciding('temperature-over-fluid-limit', 'care', { ...numbers, limitC: limit.maxMediumC, fluid: fluid ?? '' }, limit.source));
+    } else findings.push(deciding('temperature-within', 'good', numbers, working.source));
+  }
+  const rubber = temperatureRangeOf(lipMaterial, 'rubber-limit');
+  if (rubber?.maxC != null) {
+    const numbers = { lipMaterial, lipLowC: fluidTemperatureC + lipRiseK.low, lipHighC: fluidTemperatureC + lipRiseK.high, limitC: rubber.maxC };
+    if (numbers.lipLowC > rubber.maxC) findings.push(deciding('lip-likely-over-rubber-limit', 'care', numbers, rubber.source));
+    else if (numbers.lipHighC > rubber.maxC) findings.push(supporting('lip-may-pass-rubber-limit', 'note', numbers, rubber.source));
+  }
+  return findings;
+}
+
+function coldFindings(lipMaterial: LipMaterial, coldestC: number): readonly Finding[] {
+  const working = temperatureRangeOf(lipMaterial, 'working');
+  if (working?.minC == null || coldestC >= working.minC) return [];
+  return [deciding('too-cold-for-rubber', 'care', { lipMaterial, coldestC, limitC: working.minC }, working.source)];
+}

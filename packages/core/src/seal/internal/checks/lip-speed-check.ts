@@ -1,0 +1,57 @@
+import { deciding, source, type HeldMark } from '../../../result/index.js';
+import { lipSpeed as table } from '../../../tables/generated/lip-speed.js';
+import { markAt } from '../../../tables/table.js';
+import type { Check } from '../check-report.js';
+
+export interface SpeedLimit {
+  readonly speedMaxMps: number | null;
+  readonly speedMaxRpm: number | null;
+  readonly source: ReturnType<typeof source>;
+}
+
+/** Rows of the speed table for one rubber (or `any`) and shaft. */
+export function speedLimitsOf(material: string, shaftMm: number): readonly SpeedLimit[] {
+  const { columns } = table;
+  const found: SpeedLimit[] = [];
+  for (let i = 0; i < table.rowCount; i += 1) {
+    if (columns.material[i] !== material) continue;
+    if (shaftMm <= (columns.shaftOverMm[i] ?? 0) || shaftMm > (columns.shaftUpToMm[i] ?? Infinity)) continue;
+    const held: HeldMark = markAt(table, columns.speedMaxMps[i] == null ? 'speedMaxRpm' : 'speedMaxMps', i);
+    found.push({ speedMaxMps: columns.speedMaxMps[i] ?? null, speedMaxRpm: columns.speedMaxRpm[i] ?? null, source: source(columns.rowSource[i] ?? table.source, held) });
+  }
+  return found;
+}
+
+/**
+ * Does the lip stand the speed? A general limit for elastomer lips (15 m/s; 8 000 rpm on shafts up to 35 mm) decides first;
+ * between it and the bound of the rubber itself the seal suits with care.
+ */
+export const lipSpeedCheck: Check = ({ situation, peripheralSpeedMps }) => {
+  const { seal, running } = situation;
+  const general = source('tribology-handbook-b23', 'page', 'lip seals');
+  if (peripheralSpeedMps === null || running?.speedRpm === undefined) {
+    return { findings: [deciding('speed-missing', 'unknown', {}, general, 'running.speedRpm')] };
+  }
+  const generalLimit = generalLimitMps(seal.shaftMm);
+  const own = speedLimitsOf(seal.lipMaterial, seal.shaftMm).filter((limit) => limit.speedMaxMps !== null);
+  const strictest = own.reduce<SpeedLimit | null>((low, limit) => (low === null || (limit.speedMaxMps ?? 0) < (low.speedMaxMps ?? 0) ? limit : low), null);
+  const ownLimitMps = strictest?.speedMaxMps ?? null;
+  const numbers = { peripheralSpeedMps, speedRpm: running.speedRpm, generalLimitMps: generalLimit, lipMaterial: seal.lipMaterial, ...(ownLimitMps === null ? {} : { ownLimitMps }) };
+  const underGeneral = peripheralSpeedMps <= generalLimit;
+  const underOwn = ownLimitMps === null || peripheralSpeedMps <= ownLimitMps;
+  if (underGeneral && underOwn) return { findings: [deciding('lip-speed-within', 'good', numbers, general)] };
+  if (strictest === null || (!underGeneral && !underOwn)) return { findings: [deciding('lip-speed-over', 'bad', numbers, general)] };
+  if (underGeneral) return { findings: [deciding('lip-speed-over-rubber-bound', 'care', numbers, strictest.source)] };
+  return { findings: [deciding('lip-speed-over-general', 'care', numbers, strictest.source)] };
+};
+
+/** 8 000 rpm on shafts up to 35 mm is 14.7 m/s there; thicker shafts go by the peripheral speed itself. */
+export function generalLimitMps(shaftMm: number): number {
+  const { columns } = table;
+  for (let i = 0; i < table.rowCount; i += 1) {
+    const rpm = columns.speedMaxRpm[i];
+    if (columns.material[i] !== 'any' || rpm == null || columns.rowSource[i] !== 'tribology-handbook-b23') continue;
+    if (shaftMm > (columns.shaftOverMm[i] ?? 0) && shaftMm <= (columns.shaftUpToMm[i] ?? Infinity)) return (Math.PI * shaftMm * rpm) / 60_000;
+  }
+  return 15;
+}

@@ -1,0 +1,73 @@
+import { deciding, plainGeometry, supporting, type Finding } from '../../../result/index.js';
+import { toleranceZone } from '../../../tolerance/index.js';
+import type { Check } from '../check-report.js';
+import { halfStandardStepMm, nearestStandardMm } from '../half-step.js';
+import { pressFitAllowanceOf } from '../../press-fit-allowance.js';
+
+/** [mm] Upper deviation of the H8 bore that a seal is made for. */
+export function boreUpperDeviationMm(nominalMm: number): number {
+  return toleranceZone.compute({ nominalMm, toleranceClass: 'H8' }).upperLimitDeviationUm / 1000;
+}
+
+/**
+ * Does the seal hold in the bore, cold? The question is the bore's function, not its label:
+ * the loosest seal in the largest bore that the readings allow must still keep the least interference
+ * that the standard itself lets happen (least allowance in the largest H8 bore).
+ */
+export const outsideFit: Check = ({ situation, sizes, set }) => {
+  const { seal } = situation;
+  const { bore, sealOutside } = sizes;
+  if (sealOutside === null) {
+    return { findings: [deciding('outside-no-allowance', 'unknown', { outsideMm: seal.outsideMm }, plainGeometry, 'seal.outsideReadings')] };
+  }
+  const allowance = pressFitAllowanceOf(set, seal.construction, seal.outsideMm);
+  const leastUsefulMm = allowance.allowanceMinMm - boreUpperDeviationMm(seal.outsideMm);
+  const boreUpToMm = sealOutside.leastMm - leastUsefulMm;
+  if (bore === null) {
+    return {
+      findings: [
+        deciding('bore-not-measured', 'unknown', { outsideMm: seal.outsideMm, boreFromMm: sealOutside.mostMm - allowance.allowanceMaxMm, boreUpToMm }, allowance.source, 'bore.readings'),
+      ],
+    };
+  }
+  const boreMm = bore.meanMm;
+  const uncertaintyMm = bore.expandedUncertaintyMm;
+  if (Math.abs(boreMm - seal.outsideMm) > halfStandardStepMm) {
+    return {
+      findings: [
+        deciding('bore-is-another-size', 'bad', { boreMm, outsideMm: seal.outsideMm, nearestMm: nearestStandardMm('outsideMm', boreMm) }, plainGeometry),
+      ],
+    };
+  }
+  const leastAt = (bore_: number) => sealOutside.leastMm - bore_;
+  const numbers = {
+    boreMm,
+    uncertaintyMm,
+    leastUm: leastAt(boreMm) * 1000,
+    mostUm: (sealOutside.mostMm - boreMm) * 1000,
+    leastWorstUm: leastAt(boreMm + uncertaintyMm) * 1000,
+    leastUsefulUm: leastUsefulMm * 1000,
+    boreUpToMm,
+    instrument: bore.instrument.name,
+  };
+  const findings: Finding[] = [holdFinding(numbers, leastAt(boreMm - uncertaintyMm), allowance.source)];
+  const mostMm = sealOutside.mostMm - boreMm;
+  if (mostMm > allowance.allowanceMaxMm + uncertaintyMm) {
+    findings.push(deciding('outside-tighter-than-standard', 'care', { mostUm: mostMm * 1000, allowanceMaxUm: allowance.allowanceMaxMm * 1000, boreMm }, allowance.source));
+  }
+  if (allowance.set !== set) findings.push(supporting('allowance-from-other-set', 'note', { set, otherSet: allowance.set }, allowance.source));
+  return { findings };
+};
+
+type HoldNumbers = Readonly<Record<'boreMm' | 'uncertaintyMm' | 'leastUm' | 'mostUm' | 'leastWorstUm' | 'leastUsefulUm' | 'boreUpToMm', number>> & { readonly instrument: string };
+
+function holdFinding(numbers: HoldNumbers, leastAtSmallestBoreMm: number, allowanceSource: Finding['source']): Finding {
+  if (numbers.leastWorstUm >= numbers.leastUsefulUm) return deciding('outside-holds', 'good', numbers, allowanceSource);
+  if (numbers.leastWorstUm > 0) {
+    const code = numbers.leastUm >= numbers.leastUsefulUm ? 'outside-holds-unproved' : 'outside-holds-less-than-standard';
+    return deciding(code, 'care', numbers, allowanceSource);
+  }
+  if (numbers.leastUm > 0) return deciding('outside-hold-cannot-tell', 'unknown', numbers, allowanceSource, 'bore.readings');
+  if (leastAtSmallestBoreMm > 0) return deciding('outside-hold-cannot-tell', 'unknown', numbers, allowanceSource, 'bore.readings');
+  return deciding('outside-may-be-loose', 'bad', numbers, allowanceSource);
+}

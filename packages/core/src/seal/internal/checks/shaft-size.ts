@@ -1,0 +1,80 @@
+import { deciding, plainGeometry, source, supporting, type Finding, type SourceReference } from '../../../result/index.js';
+import { lipInterference } from '../../../tables/generated/lip-interference.js';
+import { shaftToleranceRma } from '../../../tables/generated/shaft-tolerance-rma.js';
+import { findHalfOpenRow } from '../../../tables/half-open-range.js';
+import { toleranceZone } from '../../../tolerance/index.js';
+import type { Check, CheckContext } from '../check-report.js';
+import { halfStandardStepMm, nearestStandardMm } from '../half-step.js';
+
+/** Permitted band of the shaft around the seal's nominal, with its source: h11, or RMA's ± band. */
+export function shaftBandOf(nominalMm: number, set: CheckContext['set']): { readonly lowerMm: number; readonly upperMm: number; readonly label: string; readonly source: SourceReference } {
+  if (set === 'rma-metric') {
+    const i = findHalfOpenRow(shaftToleranceRma.columns.overMm, shaftToleranceRma.columns.upToMm, nominalMm);
+    const toleranceUm = shaftToleranceRma.columns.toleranceUm[i];
+    if (toleranceUm !== undefined) return { lowerMm: -toleranceUm / 1000, upperMm: toleranceUm / 1000, label: 'RMA', source: source('rma-metric', 'page', 'shaft') };
+  }
+  const zone = toleranceZone.compute({ nominalMm, toleranceClass: 'h11' });
+  return {
+    lowerMm: zone.lowerLimitDeviationUm / 1000,
+    upperMm: zone.upperLimitDeviationUm / 1000,
+    label: 'h11',
+    source: source('din-3760-1996', 'page', 'shaft h11'),
+  };
+}
+
+/** Lip interference of a new seal on a shaft of its nominal size, where the table reaches. */
+export function newLipInterferenceMm(nominalMm: number): { readonly low: number; readonly high: number } | null {
+  const i = findHalfOpenRow(lipInterference.columns.overMm, lipInterference.columns.upToMm, nominalMm);
+  const low = lipInterference.columns.lipInterferenceMinMm[i];
+  const high = lipInterference.columns.lipInterferenceMaxMm[i];
+  return low === undefined || high === undefined ? null : { low, high };
+}
+
+/** Is the shaft the size the lip is made for? */
+export const shaftSize: Check = ({ situation, sizes, set }) => {
+  const { seal } = situation;
+  const { shaft } = sizes;
+  const nominalMm = seal.shaftMm;
+  const band = shaftBandOf(nominalMm, set);
+  if (shaft === null) {
+    return {
+      findings: [deciding('shaft-not-measured', 'unknown', { shaftNominalMm: nominalMm, lowerLimitMm: nominalMm + band.lowerMm, upperLimitMm: nominalMm + band.upperMm, band: band.label }, band.source, 'shaft.readings')],
+    };
+  }
+  const deviationMm = shaft.meanMm - nominalMm;
+  if (Math.abs(deviationMm) > halfStandardStepMm) {
+    return {
+      findings: [deciding('shaft-is-another-size', 'bad', { shaftMm: shaft.meanMm, shaftNominalMm: nominalMm, deviationUm: deviationMm * 1000, nearestMm: nearestStandardMm('shaftMm', shaft.meanMm) }, plainGeometry)],
+    };
+  }
+  const guard = shaft.expandedUncertaintyMm;
+  const numbers = {
+    shaftMm: shaft.meanMm,
+    shaftNominalMm: nominalMm,
+    deviationUm: deviationMm * 1000,
+    uncertaintyMm: guard,
+    lowerLimitMm: nominalMm + band.lowerMm,
+    upperLimitMm: nominalMm + band.upperMm,
+    band: band.label,
+    instrument: shaft.instrument.name,
+  };
+  const findings: Finding[] = [];
+  const lip = newLipInterferenceMm(nominalMm);
+  const lipSource = source('gb-9877-1-1988', 'page', 'lip interference');
+  if (deviationMm - guard >= band.lowerMm && deviationMm + guard <= band.upperMm) findings.push(deciding('shaft-in-band', 'good', numbers, band.source));
+  else if (deviationMm + guard < band.lowerMm) {
+    if (lip === null) findings.push(deciding('shaft-undersize', 'care', numbers, band.source));
+    else if (lip.low + deviationMm <= 0) findings.push(deciding('shaft-undersize-lip-may-not-touch', 'bad', { ...numbers, lipLowUm: (lip.low + deviationMm) * 1000, lipHighUm: (lip.high + deviationMm) * 1000 }, lipSource));
+    else findings.push(deciding('shaft-undersize-lip-still-touches', 'care', { ...numbers, lipLowUm: (lip.low + deviationMm) * 1000, lipHighUm: (lip.high + deviationMm) * 1000 }, lipSource));
+  } else if (deviationMm - guard > band.upperMm) findings.push(deciding('shaft-oversize', 'care', numbers, band.source));
+  else findings.push(deciding('shaft-band-not-provable', deviationMm >= band.lowerMm && deviationMm <= band.upperMm ? 'note' : 'care', numbers, band.source));
+  findings.push(...roundness(shaft.ovalityUm, guard, nominalMm));
+  return { findings };
+};
+
+function roundness(ovalityUm: number | null, guardMm: number, nominalMm: number): readonly Finding[] {
+  if (ovalityUm === null) return [];
+  const limitUm = toleranceZone.compute({ nominalMm, toleranceClass: 'h8' }).standardToleranceUm;
+  if (ovalityUm - guardMm * 1000 <= limitUm) return [];
+  return [supporting('shaft-out-of-round', 'care', { ovalityUm, limitUm }, source('din-3760-1996', 'page', 'roundness IT8'))];
+}

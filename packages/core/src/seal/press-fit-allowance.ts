@@ -1,0 +1,56 @@
+import { outsideTable, source, type SourceReference } from '../result/index.js';
+import { pressFitAllowance as table } from '../tables/generated/press-fit-allowance.js';
+import { markAt } from '../tables/table.js';
+import type { RequirementSet } from './requirement-set.js';
+import type { Construction } from './seal-field.js';
+
+/** How much larger than the nominal bore a seal is made. */
+export interface PressFitAllowance {
+  readonly allowanceMinMm: number;
+  readonly allowanceMaxMm: number;
+  readonly outOfRoundMaxMm: number | null;
+  readonly set: RequirementSet;
+  readonly row: string;
+  readonly source: SourceReference;
+}
+
+/**
+ * Allowance of the outside diameter over the nominal bore, by construction and bore.
+ * ISO rows come first under `iso-6194-1`; a size or construction that ISO does not give is answered by DIN 3760, and `set` says so.
+ * @param boreMm [mm] nominal bore, over 0, up to and including 500
+ * @throws CalculationError outside-table
+ */
+export function pressFitAllowanceOf(set: RequirementSet, construction: Construction, boreMm: number): PressFitAllowance {
+  const found = rowOf(set, construction, boreMm) ?? (set === 'iso-6194-1' ? rowOf('din-3760', construction, boreMm) : undefined);
+  if (found !== undefined) return found;
+  const uppers = table.columns.upToMm.filter((_, i) => table.columns.set[i] === set && table.columns.construction[i] === construction);
+  throw outsideTable(`the press-fit allowances of ${set} for ${construction}`, 'seal.outsideMm', boreMm, { over: 0, upTo: Math.max(0, ...uppers), unit: 'mm' });
+}
+
+function rowOf(set: RequirementSet, construction: Construction, boreMm: number): PressFitAllowance | undefined {
+  const { columns } = table;
+  for (let i = 0; i < table.rowCount; i += 1) {
+    const over = columns.overMm[i];
+    const upTo = columns.upToMm[i];
+    const allowanceMinMm = columns.allowanceMinMm[i];
+    const allowanceMaxMm = columns.allowanceMaxMm[i];
+    if (columns.set[i] !== set || columns.construction[i] !== construction) continue;
+    if (over == null || upTo == null || allowanceMinMm == null || allowanceMaxMm == null) continue;
+    if (boreMm <= over || boreMm > upTo) continue;
+    return {
+      allowanceMinMm,
+      allowanceMaxMm,
+      outOfRoundMaxMm: columns.outOfRoundMaxMm[i] ?? null,
+      set,
+      row: `${set}, ${construction}, over ${over} up to ${upTo} mm`,
+      source: source(sourceOf[set], markAt(table, 'allowanceMinMm', i), 'press-fit allowance'),
+    };
+  }
+  return undefined;
+}
+
+const sourceOf: Readonly<Record<RequirementSet, string>> = {
+  'iso-6194-1': 'iso-6194-1-2007',
+  'din-3760': 'din-3760-1996',
+  'rma-metric': 'rma-metric',
+};

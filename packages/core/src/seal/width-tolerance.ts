@@ -1,0 +1,25 @@
+import { outsideTable, source, type SourceReference } from '../result/index.js';
+import { widthTolerance as table } from '../tables/generated/width-tolerance.js';
+import { markAt } from '../tables/table.js';
+import type { RequirementSet } from './requirement-set.js';
+import type { Situation } from './situation-field.js';
+
+/** Permitted deviation of a seal's width, plus or minus, with its source. RMA gives no metric row; DIN 3760 stands in and is named. */
+export function widthToleranceOf(set: RequirementSet, widthMm: number): { readonly toleranceMm: number; readonly source: SourceReference } {
+  const wanted = set === 'rma-metric' ? 'din-3760' : set;
+  for (let i = 0; i < table.rowCount; i += 1) {
+    const over = table.columns.overMm[i];
+    const upTo = table.columns.upToMm[i];
+    const toleranceMm = table.columns.toleranceMm[i];
+    if (table.columns.set[i] !== wanted || over == null || upTo == null || toleranceMm == null) continue;
+    if (widthMm > over && widthMm <= upTo) {
+      return { toleranceMm, source: source(wanted === 'din-3760' ? 'din-3760-1996' : 'gb-13871-1992', markAt(table, 'toleranceMm', i), 'width tolerance') };
+    }
+  }
+  throw outsideTable(`the width tolerances of ${wanted}`, 'seal.widthMm', widthMm, { over: 0, upTo: 400, unit: 'mm' });
+}
+
+/** [mm] Permitted deviation of the width of this seal, plus or minus. */
+export function widthToleranceMm({ seal, requirementSet = 'iso-6194-1' }: Situation): number {
+  return widthToleranceOf(requirementSet, seal.widthMm).toleranceMm;
+}
