@@ -1,0 +1,1 @@
+export { toolField, type Tool } from './tool-field.js';
