@@ -1,0 +1,4 @@
+export { fit, type Fit, type FitInput, type FitKind, type FitLimits } from './fit.js';
+export type { PartKind } from './internal/class-names.js';
+export type { Zone } from './internal/zone.js';
+export { toleranceZone, type ToleranceZone, type ToleranceZoneInput } from './tolerance-zone.js';
