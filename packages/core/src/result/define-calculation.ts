@@ -9,9 +9,9 @@ export interface CalculationDefinition<I, O> {
   readonly input: z.ZodMiniType<I>;
   readonly output: z.ZodMiniType<O>;
   /** Pure, synchronous, quick; trusts its input. */
-  compute(input: I): O;
+  compute(input: NoInfer<I>): NoInfer<O>;
   /** Working steps and sources, built only when somebody looks. */
-  explain(input: I, output: O): readonly WorkingStep[];
+  explain(input: NoInfer<I>, output: NoInfer<O>): readonly WorkingStep[];
 }
 
 export interface Calculation<I, O> extends CalculationDefinition<I, O> {

@@ -23,7 +23,10 @@ export interface CaseHold {
 /** Case of a seal where nobody measured it: cold-rolled drawing steel about a millimetre thick. */
 const assumedThicknessMm: Span = { low: 0.8, high: 1.2 };
 const assumedYieldMpa: Span = { low: 140, high: 280 };
-const frictionIn: Span = { low: 0.1, high: 0.15 };
+/** Friction of a metal case pushed into a bore. */
+export const frictionPushingIn: Span = { low: 0.1, high: 0.15 };
+/** Share of the marked width that bears in the bore: 0.85 (DIN 3760, t1) to all of it. */
+export const bearingShare: Span = { low: 0.85, high: 1 };
 const frictionHolding: Span = { low: 0.05, high: 0.1 };
 export const caseMaterialId = 'steel_c20';
 
@@ -62,14 +65,14 @@ export function caseHold(situation: Situation, sizes: Sizes = sizesOf(situation)
   const contactPressureMpa: Span = { low: pressure(heldMm.low, thickness.low), high: pressure(heldMm.high, thickness.high) };
   const force = (friction: number, pressureMpa: number, lengthMm: number) => friction * pressureMpa * Math.PI * diameterMm * lengthMm;
   const forces = (friction: Span): Span => ({
-    low: force(friction.low, contactPressureMpa.low, 0.85 * seal.widthMm),
-    high: force(friction.high, contactPressureMpa.high, seal.widthMm),
+    low: force(friction.low, contactPressureMpa.low, bearingShare.low * seal.widthMm),
+    high: force(friction.high, contactPressureMpa.high, bearingShare.high * seal.widthMm),
   });
   return {
     interferenceUm,
     heldUm: microns(heldMm),
     contactPressureMpa,
-    pushInForceN: forces(frictionIn),
+    pushInForceN: forces(frictionPushingIn),
     holdingForceN: forces(frictionHolding),
     caseThicknessMm: thickness,
     caseYieldMpa: yieldMpa,
@@ -88,7 +91,7 @@ function assumptionsOf({ seal }: Situation, thickness: Span, yieldMpa: Span, isM
     list.push({ name: 'case-yield', value: yieldMpa.low, upToValue: yieldMpa.high, unit: 'MPa', source: source('en-10130', 'memory', 'DC01'), effect: 'force-and-hold' });
   }
   list.push(
-    { name: 'friction-pushing-in', value: frictionIn.low, upToValue: frictionIn.high, unit: '', source: commonPractice, effect: 'push-in-force' },
+    { name: 'friction-pushing-in', value: frictionPushingIn.low, upToValue: frictionPushingIn.high, unit: '', source: commonPractice, effect: 'push-in-force' },
     { name: 'friction-holding', value: frictionHolding.low, upToValue: frictionHolding.high, unit: '', source: source('din-7190-2001', 'memory', 'steel on aluminium'), effect: 'holding-force' },
   );
   return list;

@@ -1,3 +1,5 @@
+export { boreBandOf, type Band } from './bore-band.js';
+export { shaftBandOf } from './shaft-band.js';
 export { boreField, type Bore } from './bore-field.js';
 export { caseHold, type CaseHold } from './case-hold.js';
 export { hotHold, type HotHold } from './hot-hold.js';

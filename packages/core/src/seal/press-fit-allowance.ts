@@ -1,6 +1,8 @@
 import { outsideTable, source, type SourceReference } from '../result/index.js';
+import { pressFitAllowanceInch as inchTable } from '../tables/generated/press-fit-allowance-inch.js';
 import { pressFitAllowance as table } from '../tables/generated/press-fit-allowance.js';
 import { markAt } from '../tables/table.js';
+import { mmPerInch } from './bore-band.js';
 import type { RequirementSet } from './requirement-set.js';
 import type { Construction } from './seal-field.js';
 
@@ -21,7 +23,7 @@ export interface PressFitAllowance {
  * @throws CalculationError outside-table
  */
 export function pressFitAllowanceOf(set: RequirementSet, construction: Construction, boreMm: number): PressFitAllowance {
-  const found = rowOf(set, construction, boreMm) ?? (set === 'iso-6194-1' ? rowOf('din-3760', construction, boreMm) : undefined);
+  const found = (set === 'rma-inch' ? inchRowOf(construction, boreMm) : rowOf(set, construction, boreMm)) ?? (set === 'iso-6194-1' ? rowOf('din-3760', construction, boreMm) : undefined);
   if (found !== undefined) return found;
   const uppers = table.columns.upToMm.filter((_, i) => table.columns.set[i] === set && table.columns.construction[i] === construction);
   throw outsideTable(`the press-fit allowances of ${set} for ${construction}`, 'seal.outsideMm', boreMm, { over: 0, upTo: Math.max(0, ...uppers), unit: 'mm' });
@@ -49,8 +51,32 @@ function rowOf(set: RequirementSet, construction: Construction, boreMm: number):
   return undefined;
 }
 
+function inchRowOf(construction: Construction, boreMm: number): PressFitAllowance | undefined {
+  const { columns } = inchTable;
+  const boreIn = (boreMm * 5) / 127;
+  for (let i = 0; i < inchTable.rowCount; i += 1) {
+    const over = columns.overIn[i];
+    const upTo = columns.upToIn[i];
+    const least = columns.allowanceMinIn[i];
+    const most = columns.allowanceMaxIn[i];
+    if (columns.construction[i] !== construction || over == null || upTo == null || least == null || most == null) continue;
+    if (boreIn <= over || boreIn > upTo) continue;
+    const roundIn = columns.outOfRoundMaxIn[i];
+    return {
+      allowanceMinMm: least * mmPerInch,
+      allowanceMaxMm: most * mmPerInch,
+      outOfRoundMaxMm: roundIn == null ? null : roundIn * mmPerInch,
+      set: 'rma-inch',
+      row: `rma-inch, ${construction}, over ${over} up to ${upTo} in`,
+      source: source('rma-os-4', markAt(inchTable, 'allowanceMinIn', i), 'press-fit allowance'),
+    };
+  }
+  return undefined;
+}
+
 const sourceOf: Readonly<Record<RequirementSet, string>> = {
   'iso-6194-1': 'iso-6194-1-2007',
   'din-3760': 'din-3760-1996',
   'rma-metric': 'rma-metric',
+  'rma-inch': 'rma-os-4',
 };

@@ -1,8 +1,8 @@
 import { plainGeometry, plainMechanics, source, type WorkingStep } from '../../result/index.js';
 import { findMaterial } from '../../material/index.js';
-import { caseMaterialId } from '../case-hold.js';
+import { bearingShare, caseMaterialId, frictionPushingIn } from '../case-hold.js';
 import { pressFitAllowanceOf } from '../press-fit-allowance.js';
-import { boreUpperDeviationMm } from './checks/outside-fit.js';
+import { boreBandOf } from '../bore-band.js';
 import type { CheckContext } from './check-report.js';
 
 /** The working of a seal check, step by step, from the same context that the checks used. */
@@ -25,11 +25,11 @@ function fitSteps({ situation, set, sizes }: CheckContext): readonly WorkingStep
   if (sealOutside === null) return [];
   const { seal } = situation;
   const allowance = pressFitAllowanceOf(set, seal.construction, seal.outsideMm);
-  const h8Mm = boreUpperDeviationMm(seal.outsideMm);
+  const boreUpperMm = boreBandOf(set, seal.outsideMm).upperMm;
   const steps: WorkingStep[] = [
     { kind: 'lookup', symbol: 'a_min', meaning: 'least allowance of the outside over the bore', table: 'press-fit-allowance', row: allowance.row, column: 'allowanceMinMm', value: allowance.allowanceMinMm, unit: 'mm', source: allowance.source },
     { kind: 'lookup', symbol: 'a_max', meaning: 'largest allowance of the outside over the bore', table: 'press-fit-allowance', row: allowance.row, column: 'allowanceMaxMm', value: allowance.allowanceMaxMm, unit: 'mm', source: allowance.source },
-    { kind: 'formula', symbol: 'I_useful', meaning: 'least interference that the standard itself lets happen', formula: 'a_min - H8', scope: { a_min: allowance.allowanceMinMm, H8: h8Mm }, value: allowance.allowanceMinMm - h8Mm, unit: 'mm', source: allowance.source },
+    { kind: 'formula', symbol: 'I_useful', meaning: 'least interference that the standard itself lets happen', formula: 'a_min - B_upper', scope: { a_min: allowance.allowanceMinMm, B_upper: boreUpperMm }, value: allowance.allowanceMinMm - boreUpperMm, unit: 'mm', source: allowance.source },
   ];
   if (bore === null) return steps;
   const U = bore.expandedUncertaintyMm;
@@ -50,8 +50,8 @@ function holdSteps({ situation, hold }: CheckContext): readonly WorkingStep[] {
     const held = hold.heldUm[end] / 1000;
     const p = hold.contactPressureMpa[end];
     const t = hold.caseThicknessMm[end];
-    const mu = end === 'low' ? 0.1 : 0.15;
-    const share = end === 'low' ? 0.85 : 1;
+    const mu = frictionPushingIn[end];
+    const share = bearingShare[end];
     steps.push(
       { kind: 'formula', symbol: `I_held_${end}`, meaning: `elastic part of the interference that goes on holding, ${end}`, formula: 'min(max(I, 0), sy * D / E)', scope: { I: hold.interferenceUm[end] / 1000, sy: hold.caseYieldMpa[end], D, E }, value: held, unit: 'mm', source: plainMechanics },
       { kind: 'formula', symbol: `p_${end}`, meaning: `pressure between case and bore, ${end}`, formula: '2 * t * I_held * E / D^2', scope: { t, I_held: held, E, D }, value: p, unit: 'MPa', source: plainMechanics },

@@ -1,18 +1,13 @@
 import { deciding, plainGeometry, supporting, type Finding } from '../../../result/index.js';
-import { toleranceZone } from '../../../tolerance/index.js';
+import { boreBandOf } from '../../bore-band.js';
 import type { Check } from '../check-report.js';
 import { halfStandardStepMm, nearestStandardMm } from '../half-step.js';
 import { pressFitAllowanceOf } from '../../press-fit-allowance.js';
 
-/** [mm] Upper deviation of the H8 bore that a seal is made for. */
-export function boreUpperDeviationMm(nominalMm: number): number {
-  return toleranceZone.compute({ nominalMm, toleranceClass: 'H8' }).upperLimitDeviationUm / 1000;
-}
-
 /**
  * Does the seal hold in the bore, cold? The question is the bore's function, not its label:
  * the loosest seal in the largest bore that the readings allow must still keep the least interference
- * that the standard itself lets happen (least allowance in the largest H8 bore).
+ * that the standard itself lets happen (least allowance in the largest permitted bore).
  */
 export const outsideFit: Check = ({ situation, sizes, set }) => {
   const { seal } = situation;
@@ -21,7 +16,7 @@ export const outsideFit: Check = ({ situation, sizes, set }) => {
     return { findings: [deciding('outside-no-allowance', 'unknown', { outsideMm: seal.outsideMm }, plainGeometry, 'seal.outsideReadings')] };
   }
   const allowance = pressFitAllowanceOf(set, seal.construction, seal.outsideMm);
-  const leastUsefulMm = allowance.allowanceMinMm - boreUpperDeviationMm(seal.outsideMm);
+  const leastUsefulMm = allowance.allowanceMinMm - boreBandOf(set, seal.outsideMm).upperMm;
   const boreUpToMm = sealOutside.leastMm - leastUsefulMm;
   if (bore === null) {
     return {

@@ -51,7 +51,7 @@ export const pressure: Check = ({ situation, set, peripheralSpeedMps }) => {
       ? { pressureMaxMpa: seal.ratedPressureMpa, set: 'maker', source: source('common-practice', 'practice', "the seal maker's own limit, as given") }
       : peripheralSpeedMps === null || running?.speedRpm === undefined
         ? null
-        : pressureLimitOf(set === 'rma-metric' ? 'rma' : 'din-3760', peripheralSpeedMps, running.speedRpm);
+        : pressureLimitOf(set === 'rma-metric' || set === 'rma-inch' ? 'rma' : 'din-3760', peripheralSpeedMps, running.speedRpm);
   const numbers = { peakMpa: Math.abs(peakMpa), meanMpa, ...(limit === null ? {} : { limitMpa: limit.pressureMaxMpa, limitSet: limit.set }) };
   if (limit === null) findings.push(deciding('pressure-limit-unknown', 'unknown', numbers, source('din-3760-1996', 'memory'), 'running.speedRpm'));
   else if (Math.abs(peakMpa) <= limit.pressureMaxMpa) findings.push(deciding('pressure-within', 'good', numbers, limit.source));

@@ -1,26 +1,10 @@
-import { deciding, plainGeometry, source, supporting, type Finding, type SourceReference } from '../../../result/index.js';
+import { deciding, plainGeometry, source, supporting, type Finding } from '../../../result/index.js';
 import { lipInterference } from '../../../tables/generated/lip-interference.js';
-import { shaftToleranceRma } from '../../../tables/generated/shaft-tolerance-rma.js';
 import { findHalfOpenRow } from '../../../tables/half-open-range.js';
 import { toleranceZone } from '../../../tolerance/index.js';
-import type { Check, CheckContext } from '../check-report.js';
+import { shaftBandOf } from '../../shaft-band.js';
+import type { Check } from '../check-report.js';
 import { halfStandardStepMm, nearestStandardMm } from '../half-step.js';
-
-/** Permitted band of the shaft around the seal's nominal, with its source: h11, or RMA's ± band. */
-export function shaftBandOf(nominalMm: number, set: CheckContext['set']): { readonly lowerMm: number; readonly upperMm: number; readonly label: string; readonly source: SourceReference } {
-  if (set === 'rma-metric') {
-    const i = findHalfOpenRow(shaftToleranceRma.columns.overMm, shaftToleranceRma.columns.upToMm, nominalMm);
-    const toleranceUm = shaftToleranceRma.columns.toleranceUm[i];
-    if (toleranceUm !== undefined) return { lowerMm: -toleranceUm / 1000, upperMm: toleranceUm / 1000, label: 'RMA', source: source('rma-metric', 'page', 'shaft') };
-  }
-  const zone = toleranceZone.compute({ nominalMm, toleranceClass: 'h11' });
-  return {
-    lowerMm: zone.lowerLimitDeviationUm / 1000,
-    upperMm: zone.upperLimitDeviationUm / 1000,
-    label: 'h11',
-    source: source('din-3760-1996', 'page', 'shaft h11'),
-  };
-}
 
 /** Lip interference of a new seal on a shaft of its nominal size, where the table reaches. */
 export function newLipInterferenceMm(nominalMm: number): { readonly low: number; readonly high: number } | null {
@@ -35,7 +19,7 @@ export const shaftSize: Check = ({ situation, sizes, set }) => {
   const { seal } = situation;
   const { shaft } = sizes;
   const nominalMm = seal.shaftMm;
-  const band = shaftBandOf(nominalMm, set);
+  const band = shaftBandOf(set, nominalMm);
   if (shaft === null) {
     return {
       findings: [deciding('shaft-not-measured', 'unknown', { shaftNominalMm: nominalMm, lowerLimitMm: nominalMm + band.lowerMm, upperLimitMm: nominalMm + band.upperMm, band: band.label }, band.source, 'shaft.readings')],

@@ -11,7 +11,7 @@ interface RoughnessLimit {
 
 function roughnessLimit(set: CheckContext['set'], what: 'shaft-ra' | 'bore-ra', construction: string): RoughnessLimit | null {
   const { columns } = surfaceLimits;
-  const wanted = set === 'rma-metric' ? ['rma', 'rma-metric', 'din-3760'] : ['din-3760'];
+  const wanted = set === 'rma-metric' || set === 'rma-inch' ? ['rma', 'rma-metric', 'din-3760'] : ['din-3760'];
   for (const name of wanted) {
     for (let i = 0; i < surfaceLimits.rowCount; i += 1) {
       const upperUm = columns.upperUm[i];

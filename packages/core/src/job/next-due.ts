@@ -1,0 +1,62 @@
+import { commonPractice, source, type SourceReference } from '../result/index.js';
+import { dateOf, dayNumberOf } from './calendar-day.js';
+import type { Machine, Position } from './workshop-file-field.js';
+
+/** When the part is due again, counted from a renewal now, and how the last interval stands. */
+export interface NextDue {
+  readonly intervalHours: number | null;
+  readonly intervalFrom: 'position' | 'machine' | 'common practice' | 'not known';
+  readonly source: SourceReference;
+  /** Hour meter at which it is due again when renewed now. */
+  readonly dueAtHours: number | null;
+  /** Hours run since the last renewal on record. */
+  readonly sinceLastHours: number | null;
+  /** Hours until the present part is due by its last renewal; negative when overdue. */
+  readonly remainingHours: number | null;
+  /** Day on which it is due again when renewed on `asOfDate`, by running hours a year. */
+  readonly dueDate: string | null;
+  /** How far the lip slides in one interval. */
+  readonly lipTravelKm: number | null;
+  readonly lipTravelSinceLastKm: number | null;
+}
+
+const asGiven = source('common-practice', 'practice', 'stated in the workshop file');
+
+/** [h] Usual interval for shaft seals of small two-strokes. */
+export const smallTwoStrokeIntervalHours = 100;
+
+/**
+ * Next due from a renewal now: the position's interval, else the machine's, else 100 h on small two-strokes, else unknown.
+ * @param asOfDate YYYY-MM-DD; without it no day is given, since there is no clock here
+ * @source engine-service-practice (held as: practice)
+ */
+export function nextDue(machine: Machine, position: Position, peripheralSpeedMps: number | null, asOfDate?: string): NextDue {
+  const { intervalHours, intervalFrom, source: from } = intervalOf(machine, position);
+  const now = machine.hourMeterHours ?? null;
+  const last = [...(position.changes ?? [])].sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : 0))[0];
+  const lastHours = last?.hourMeterHours ?? null;
+  const sinceLastHours = now !== null && lastHours !== null && now >= lastHours ? now - lastHours : null;
+  const hoursPerYear = position.running?.hoursPerYear;
+  const today = asOfDate === undefined ? null : dayNumberOf(asOfDate);
+  const travel = (hours: number | null) => (hours === null || peripheralSpeedMps === null ? null : peripheralSpeedMps * hours * 3.6);
+  return {
+    intervalHours,
+    intervalFrom,
+    source: from,
+    dueAtHours: now === null || intervalHours === null ? null : now + intervalHours,
+    sinceLastHours,
+    remainingHours: sinceLastHours === null || intervalHours === null ? null : intervalHours - sinceLastHours,
+    dueDate: today === null || intervalHours === null || hoursPerYear === undefined || hoursPerYear <= 0 ? null : dateOf(today + Math.floor((intervalHours / hoursPerYear) * 365.25)),
+    lipTravelKm: travel(intervalHours),
+    lipTravelSinceLastKm: travel(sinceLastHours),
+  };
+}
+
+function intervalOf(machine: Machine, position: Position): Pick<NextDue, 'intervalHours' | 'intervalFrom' | 'source'> {
+  if (position.serviceIntervalHours !== undefined) return { intervalHours: position.serviceIntervalHours, intervalFrom: 'position', source: asGiven };
+  if (machine.serviceIntervalHours !== undefined) return { intervalHours: machine.serviceIntervalHours, intervalFrom: 'machine', source: asGiven };
+  if (machine.kind === 'small two-stroke') {
+    return { intervalHours: smallTwoStrokeIntervalHours, intervalFrom: 'common practice', source: source('engine-service-practice', 'practice') };
+  }
+  return { intervalHours: null, intervalFrom: 'not known', source: commonPractice };
+}

@@ -1,0 +1,92 @@
+import * as z from 'zod/mini';
+import { toolField } from '../handwork/index.js';
+import { instrumentField, readingsField } from '../measure/index.js';
+import { materialField } from '../material/index.js';
+import { hoursField, lengthField } from '../quantity/index.js';
+import { choiceField, textField } from '../result/index.js';
+import { boreField, requirementSetField, runningField, sealShape, seatField, shaftField, situationShape, wearTrackField } from '../seal/index.js';
+import { dateField } from './calendar-day.js';
+
+const noteField = z.optional(textField({ label: 'note', longest: 4000 }));
+
+const sealPartField = z.strictObject({
+  kind: z.literal('seal'),
+  name: z.optional(textField({ label: 'name of the part' })),
+  ...sealShape,
+  seat: z.optional(seatField),
+  lipFacing: situationShape.lipFacing,
+  oldDepthMm: situationShape.oldDepthMm,
+  note: noteField,
+});
+
+const bearingPartField = z.strictObject({
+  kind: z.literal('bearing'),
+  name: z.optional(textField({ label: 'name of the part' })),
+  designation: z.optional(textField({ label: 'designation on the ring' })),
+  boreMm: z.optional(lengthField({ label: 'bore of the bearing', unit: 'mm', over: 0, upTo: 500 })),
+  outsideMm: z.optional(lengthField({ label: 'outside diameter of the bearing', unit: 'mm', over: 0, upTo: 1000 })),
+  widthMm: z.optional(lengthField({ label: 'width of the bearing', unit: 'mm', over: 0, upTo: 300 })),
+  note: noteField,
+});
+
+/** One renewal in the past, with what was measured then. Written once, never changed. */
+const changeField = z.strictObject({
+  date: dateField({ label: 'date of the change' }),
+  hourMeterHours: z.optional(hoursField({ label: 'hour meter at the change', unit: 'h', from: 0, upTo: 1_000_000 })),
+  renewed: choiceField(['seal', 'bearing', 'seal and bearing'], { label: 'what was renewed' }),
+  boreReadings: z.optional(z.array(readingsField).check(z.maxLength(20))),
+  shaftReadings: z.optional(z.array(readingsField).check(z.maxLength(20))),
+  depthMm: z.optional(z.array(lengthField({ label: 'depth of the new seal below the face', unit: 'mm', from: -50, upTo: 500 })).check(z.maxLength(12))),
+  note: noteField,
+});
+
+const positionField = z.strictObject({
+  name: textField({ label: 'name of the position' }),
+  shaft: z.optional(shaftField),
+  bore: z.optional(boreField),
+  parts: z.array(z.discriminatedUnion('kind', [sealPartField, bearingPartField])).check(z.minLength(1), z.maxLength(20)),
+  running: z.optional(runningField),
+  seat: z.optional(seatField),
+  wearTrack: z.optional(wearTrackField),
+  lipFacing: situationShape.lipFacing,
+  fluidSide: situationShape.fluidSide,
+  rotation: situationShape.rotation,
+  retainedBy: situationShape.retainedBy,
+  reachableFrom: situationShape.reachableFrom,
+  oldDepthMm: situationShape.oldDepthMm,
+  clearBehindMm: situationShape.clearBehindMm,
+  behind: situationShape.behind,
+  serviceIntervalHours: z.optional(hoursField({ label: 'service interval of this position', unit: 'h', over: 0, upTo: 100_000 })),
+  changes: z.optional(z.array(changeField).check(z.maxLength(1000))),
+  note: noteField,
+});
+
+const machineField = z.strictObject({
+  name: textField({ label: 'name of the machine' }),
+  kind: z.optional(choiceField(['small two-stroke', 'four-stroke engine', 'gearbox', 'pump', 'winch', 'other'], { label: 'kind of machine' })),
+  hourMeterHours: z.optional(hoursField({ label: 'hour meter now', unit: 'h', from: 0, upTo: 1_000_000 })),
+  serviceIntervalHours: z.optional(hoursField({ label: 'service interval of the machine', unit: 'h', over: 0, upTo: 100_000 })),
+  positions: z.array(positionField).check(z.minLength(1), z.maxLength(200)),
+  note: noteField,
+});
+
+/** The workshop file, version 1: one job, a whole workshop, or its backup. */
+export const workshopFileField = z.strictObject({
+  format: z.literal('seatwright'),
+  version: z.literal(1),
+  name: z.optional(textField({ label: 'name of the workshop' })),
+  lengthUnit: z.optional(choiceField(['mm', 'in'], { label: 'unit that lengths are written in' })),
+  requirementSet: z.optional(requirementSetField),
+  instruments: z.optional(z.array(instrumentField).check(z.maxLength(200))),
+  materials: z.optional(z.array(materialField).check(z.maxLength(200))),
+  toolsAtHand: z.optional(z.array(toolField).check(z.maxLength(1000))),
+  machines: z.array(machineField).check(z.minLength(1), z.maxLength(1000)),
+  note: noteField,
+});
+
+export type WorkshopFile = z.infer<typeof workshopFileField>;
+export type Machine = WorkshopFile['machines'][number];
+export type Position = Machine['positions'][number];
+export type SealPart = z.infer<typeof sealPartField>;
+export type BearingPart = z.infer<typeof bearingPartField>;
+export type Change = z.infer<typeof changeField>;

@@ -1,0 +1,28 @@
+import { driverSearch, extractionPlan, seatingPlan } from './handwork/index.js';
+import { jobSheet } from './job/index.js';
+import { measuredSizeCalculation } from './measure/index.js';
+import type { AnyCalculation } from './result/index.js';
+import { lipSpeed, sealCheck } from './seal/index.js';
+import { fit, identifyClass, inchFit, toleranceZone } from './tolerance/index.js';
+
+/** Every calculation, in the order of the work. The command line, schemas, docs and forms all come from this list. */
+export const calculations: readonly AnyCalculation[] = [
+  toleranceZone,
+  fit,
+  identifyClass,
+  inchFit,
+  measuredSizeCalculation,
+  lipSpeed,
+  sealCheck,
+  extractionPlan,
+  driverSearch,
+  seatingPlan,
+  jobSheet,
+] as unknown as readonly AnyCalculation[];
+
+const byName = new Map(calculations.map((calculation) => [calculation.name, calculation]));
+
+/** The calculation of that name, or undefined. */
+export function findCalculation(name: string): AnyCalculation | undefined {
+  return byName.get(name);
+}

@@ -1,0 +1,117 @@
+import type { JobSheetOutput, SealOutcome } from '../job/index.js';
+import type { Assumption } from '../result/index.js';
+import type { Catalogue } from './catalogue.js';
+import { driverBlocks } from './internal/driver-blocks.js';
+import { sizeBlocks } from './internal/size-blocks.js';
+import type { SheetBlock, SheetDocument, SheetItem } from './sheet-document.js';
+import { findingItem, stepItem, writeFinding } from './write-finding.js';
+import { plainStyle, writeValue, type WritingStyle } from './write-value.js';
+
+/** A job sheet in the order of the work, as blocks that any writer can print. */
+export function jobSheetDocument(output: JobSheetOutput, catalogue: Catalogue, style: WritingStyle = plainStyle): SheetDocument {
+  const label = (key: string) => catalogue.labels[key] ?? key;
+  const seals = output.parts.filter((part) => part.kind === 'seal');
+  const blocks: SheetBlock[] = [
+    { kind: 'title', text: `${label('title')}: ${output.machine}, ${output.position}`, under: output.parts.map((part) => part.name).join('; ') },
+    verdictBlock(output, catalogue, style),
+  ];
+  for (const seal of seals) blocks.push(...sealBlocks(seal, catalogue, style, seals.length > 1));
+  for (const part of output.parts) {
+    if (part.kind === 'bearing') blocks.push({ kind: 'list', isNumbered: false, isSmall: false, items: part.findings.map((finding) => findingItem(finding, catalogue, style)) });
+  }
+  if (output.fileFindings.length > 0) blocks.push({ kind: 'list', isNumbered: false, isSmall: false, items: output.fileFindings.map((finding) => findingItem(finding, catalogue, style)) });
+  blocks.push(...planBlocks(label('takeOut'), output.blocks.takeOut, seals.flatMap((seal) => seal.extraction?.findings ?? []), catalogue, style));
+  for (const seal of seals) if (seal.driver !== null) blocks.push({ kind: 'heading', text: label('driver') }, ...driverBlocks(seal.driver, catalogue, style));
+  blocks.push(...planBlocks(label('putIn'), output.blocks.putIn, seals.flatMap((seal) => seal.seating?.findings ?? []), catalogue, style));
+  blocks.push(...planBlocks(label('prove'), output.blocks.prove, [], catalogue, style));
+  blocks.push(
+    {
+      kind: 'blanks',
+      rows: [
+        { label: label('boreNow'), count: 3 },
+        { label: label('shaftNow'), count: 3 },
+        { label: label('depthNow'), count: 4 },
+        { label: label('hourMeter'), count: 1 },
+        { label: `${label('date')}, ${label('signature')}`, count: 2 },
+      ],
+    },
+    { kind: 'heading', text: label('due') },
+    { kind: 'paragraph', text: dueText(output, catalogue, style), isSmall: false },
+    ...smallPrint(output, catalogue, style),
+  );
+  return blocks;
+}
+
+function verdictBlock(output: JobSheetOutput, catalogue: Catalogue, style: WritingStyle): SheetBlock {
+  const decisive = output.parts.flatMap((part) => part.findings).filter((finding) => finding.severity === 'bad' || finding.severity === 'unknown' || finding.severity === 'care');
+  const deciding = decisive.filter((finding) => finding.role === 'deciding');
+  const because = (deciding.length > 0 ? deciding : decisive).slice(0, 2).map((finding) => writeFinding(finding, catalogue, style).says);
+  const next = output.nextReading === null ? null : `${catalogue.labels['wouldDecide'] ?? ''}: ${catalogue.readings[output.nextReading] ?? output.nextReading}.`;
+  return { kind: 'verdict', verdict: output.verdict, word: catalogue.values[output.verdict] ?? output.verdict, because, next };
+}
+
+function sealBlocks(seal: SealOutcome, catalogue: Catalogue, style: WritingStyle, isNamed: boolean): readonly SheetBlock[] {
+  const label = (key: string) => catalogue.labels[key] ?? key;
+  const suffix = isNamed ? `: ${seal.name}` : '';
+  const items = seal.findings.map((finding) => findingItem(finding, catalogue, style));
+  return [
+    ...(seal.check === null ? [] : sizeBlocks(seal, seal.check, catalogue, style, `${label('sizes')}${suffix}`)),
+    { kind: 'heading', text: `${label('findings')}${suffix}` },
+    { kind: 'list', isNumbered: false, isSmall: false, items },
+  ];
+}
+
+function planBlocks(heading: string, steps: JobSheetOutput['blocks']['takeOut'], findings: JobSheetOutput['fileFindings'], catalogue: Catalogue, style: WritingStyle): readonly SheetBlock[] {
+  const shown = findings.filter((finding) => finding.severity !== 'good');
+  return [
+    { kind: 'heading', text: heading },
+    ...(shown.length === 0 ? [] : [{ kind: 'list', isNumbered: false, isSmall: false, items: shown.map((finding) => findingItem(finding, catalogue, style)) } as const]),
+    { kind: 'list', isNumbered: true, isSmall: false, items: steps.map((step) => stepItem(step, catalogue, style)) },
+  ];
+}
+
+function dueText({ due }: JobSheetOutput, catalogue: Catalogue, style: WritingStyle): string {
+  const label = (key: string) => catalogue.labels[key] ?? key;
+  if (due.intervalHours === null) return catalogue.notChecked['service-interval'] ?? '';
+  const hours = (value: number) => writeValue('valueHours', value, style);
+  const parts = [`${label('dueEvery')} ${hours(due.intervalHours)} (${label('dueFrom')}: ${catalogue.values[due.intervalFrom] ?? due.intervalFrom})`];
+  if (due.dueAtHours !== null) parts.push(`${label('dueAt')} ${hours(due.dueAtHours)}`);
+  if (due.dueDate !== null) parts.push(`${label('dueDay')} ${due.dueDate}`);
+  if (due.lipTravelKm !== null) parts.push(`${label('lipTravel')} ${writeValue('lipTravelKm', due.lipTravelKm, style)}`);
+  const text = `${parts.join('; ')}.`;
+  if (due.remainingHours === null) return text;
+  return due.remainingHours >= 0
+    ? `${text} ${hours(due.remainingHours)} ${label('remaining')}.`
+    : `${text} ${label('overdue')} ${hours(-due.remainingHours)}.`;
+}
+
+function smallPrint(output: JobSheetOutput, catalogue: Catalogue, style: WritingStyle): readonly SheetBlock[] {
+  const label = (key: string) => catalogue.labels[key] ?? key;
+  const blocks: SheetBlock[] = [];
+  if (output.assumptions.length > 0) {
+    blocks.push({ kind: 'heading', text: label('assumed') }, list(output.assumptions.map((assumption) => assumptionText(assumption, catalogue, style))));
+  }
+  if (output.notChecked.length > 0) {
+    blocks.push({ kind: 'heading', text: label('notChecked') }, list(output.notChecked.map((code) => catalogue.notChecked[code] ?? code)));
+  }
+  const marks: Readonly<Record<string, string>> = { memory: label('memoryMark'), practice: label('practiceMark'), computed: label('computedMark'), page: label('pageMark') };
+  blocks.push(
+    { kind: 'heading', text: label('sources') },
+    list(output.sources.map(({ title, clauses, held, id }) => `${title}${clauses === '' ? '' : `: ${clauses}`}${id === 'common-practice' ? '' : ` (${marks[held] ?? held})`}`)),
+    { kind: 'paragraph', text: label('advises'), isSmall: true },
+  );
+  return blocks;
+}
+
+/** An assumption in one line: "Thickness of the metal case: 0.8 to 1.2 mm; changes force and hold". */
+export function assumptionText({ name, value, upToValue, unit, source, effect }: Assumption, catalogue: Catalogue, style: WritingStyle): string {
+  const word = catalogue.assumed[name] ?? name;
+  const number = (n: number) => writeValue('plain', n, style);
+  const shown = typeof value === 'string' ? (catalogue.values[value] ?? value) : upToValue === undefined || upToValue === value ? number(value) : `${number(value)} to ${number(upToValue)}`;
+  const held = source.held === 'memory' ? ` (${catalogue.labels['memoryMark'] ?? ''})` : source.held === 'practice' ? ` (${catalogue.labels['practiceMark'] ?? ''})` : '';
+  return `${word}: ${shown}${unit === '' ? '' : ` ${unit}`}${held}; ${catalogue.labels['changes'] ?? ''} ${catalogue.effects[effect] ?? effect}.`;
+}
+
+function list(texts: readonly string[]): SheetBlock {
+  return { kind: 'list', isNumbered: false, isSmall: true, items: texts.map((text): SheetItem => ({ text, tone: 'plain', below: [] })) };
+}

@@ -1,0 +1,32 @@
+import type { Finding, PlanStep } from '../result/index.js';
+import type { Catalogue } from './catalogue.js';
+import { fill } from './fill.js';
+import type { SheetItem } from './sheet-document.js';
+import type { WritingStyle } from './write-value.js';
+
+/** A finding as sentence and advice. A code without words is shown as it is, never dropped. */
+export function writeFinding(finding: Finding, catalogue: Catalogue, style: WritingStyle): { readonly says: string; readonly todo: string | null } {
+  const words = catalogue.findings[finding.code];
+  if (words === undefined) return { says: finding.code, todo: null };
+  return {
+    says: fill(words.says, finding.parameters, catalogue, style),
+    todo: words.todo === undefined ? null : fill(words.todo, finding.parameters, catalogue, style),
+  };
+}
+
+/** A finding as a line of a sheet. */
+export function findingItem(finding: Finding, catalogue: Catalogue, style: WritingStyle): SheetItem {
+  const { says, todo } = writeFinding(finding, catalogue, style);
+  const mark = finding.source.held === 'memory' ? ` [${catalogue.labels['memoryMark'] ?? 'memory'}]` : '';
+  return { text: says + mark, tone: finding.severity, below: todo === null ? [] : [{ kind: 'todo', text: todo }] };
+}
+
+/** A step of work as a line of a sheet, its cautions below it. */
+export function stepItem(step: PlanStep, catalogue: Catalogue, style: WritingStyle): SheetItem {
+  const template = catalogue.steps[step.code] ?? step.code;
+  return {
+    text: fill(template, step.parameters, catalogue, style),
+    tone: 'plain',
+    below: step.cautions.map((code) => ({ kind: 'caution', text: fill(catalogue.cautions[code] ?? code, step.parameters, catalogue, style) })),
+  };
+}
