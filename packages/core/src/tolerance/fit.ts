@@ -14,6 +14,7 @@ import { nominalField } from './internal/nominal-field.js';
 import { zoneAssumptions } from './internal/zone-candour.js';
 import { zoneField, zoneOf, type Zone } from './internal/zone.js';
 import { zoneWorking } from './internal/zone-working.js';
+import { settledUm } from './internal/settled.js';
 
 export type FitKind = 'clearance' | 'transition' | 'interference';
 
@@ -66,8 +67,8 @@ export const fit = defineCalculation({
     const shaftName = readKind(shaft, 'shaft');
     const holeZone = zoneOf(nominalMm, holeName, 'hole');
     const shaftZone = zoneOf(nominalMm, shaftName, 'shaft');
-    const mostUm = settled(holeZone.upperLimitDeviationUm - shaftZone.lowerLimitDeviationUm);
-    const leastUm = settled(holeZone.lowerLimitDeviationUm - shaftZone.upperLimitDeviationUm);
+    const mostUm = settledUm(holeZone.upperLimitDeviationUm - shaftZone.lowerLimitDeviationUm);
+    const leastUm = settledUm(holeZone.lowerLimitDeviationUm - shaftZone.upperLimitDeviationUm);
     return {
       kind: kindOf(leastUm, mostUm),
       basis: basisOf(holeName, shaftName),
@@ -75,7 +76,7 @@ export const fit = defineCalculation({
       minimumClearanceUm: Math.max(0, leastUm),
       maximumInterferenceUm: Math.max(0, -leastUm),
       minimumInterferenceUm: Math.max(0, -mostUm),
-      fitToleranceUm: settled(holeZone.standardToleranceUm + shaftZone.standardToleranceUm),
+      fitToleranceUm: settledUm(holeZone.standardToleranceUm + shaftZone.standardToleranceUm),
       holeZone,
       shaftZone,
       assumptions: zoneAssumptions(holeName, nominalMm),
@@ -153,7 +154,3 @@ const reasons: Readonly<Record<FitKind, string>> = {
   interference: 'the largest hole is no larger than the smallest shaft',
   transition: 'the zones of hole and shaft overlap: either may come out',
 };
-
-function settled(valueUm: number): number {
-  return Math.round(valueUm * 1000) / 1000 + 0;
-}

@@ -2,6 +2,7 @@ import type { HeldMark } from '../../result/index.js';
 import { classNames, type ClassName } from './class-names.js';
 import { deviationRuleOf, exclusionOf, isUpToH, toleranceCell } from './deviation-rule.js';
 import { sizeStepCount } from './size-steps.js';
+import { settledUm } from './settled.js';
 
 /** Limit deviations of one class at one size step. */
 export interface ClassLimits {
@@ -27,23 +28,18 @@ function workOut(name: ClassName, step: number): ClassLimits | null {
   if (tolerance.valueUm === null || rule === null || exclusionOf(name, step) !== null) return null;
   const toleranceUm = tolerance.valueUm;
   if (rule.form === 'even') {
-    const halfUm = settled(toleranceUm / 2);
+    const halfUm = settledUm(toleranceUm / 2);
     return { toleranceUm, fundamentalUm: halfUm, upperUm: halfUm, lowerUm: -halfUm, held: tolerance.held };
   }
   if (rule.base.valueUm === null) return null;
   const isException = rule.form === 'exception';
   const incrementUm = rule.form === 'plain' ? 0 : (rule.increment.valueUm ?? 0);
-  const fundamentalUm = isException ? rule.printedUm : settled(rule.base.valueUm + incrementUm);
+  const fundamentalUm = isException ? rule.printedUm : settledUm(rule.base.valueUm + incrementUm);
   const held = worstHeld(tolerance.held, rule.base.held, rule.form === 'plain' ? 'page' : rule.increment.held, isException ? rule.held : 'page');
   const isUpper = isUpToH(name.holeLetter) === (name.kind === 'shaft');
   return isUpper
-    ? { toleranceUm, fundamentalUm, upperUm: fundamentalUm, lowerUm: settled(fundamentalUm - toleranceUm), held }
-    : { toleranceUm, fundamentalUm, upperUm: settled(fundamentalUm + toleranceUm), lowerUm: fundamentalUm, held };
-}
-
-/** Sums of tenths of a micrometre land on the decimal number that is meant; never −0. */
-function settled(valueUm: number): number {
-  return Math.round(valueUm * 1000) / 1000 + 0;
+    ? { toleranceUm, fundamentalUm, upperUm: fundamentalUm, lowerUm: settledUm(fundamentalUm - toleranceUm), held }
+    : { toleranceUm, fundamentalUm, upperUm: settledUm(fundamentalUm + toleranceUm), lowerUm: fundamentalUm, held };
 }
 
 const heldInOrder = ['page', 'computed', 'memory', 'practice'] as const;

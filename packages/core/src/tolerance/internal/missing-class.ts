@@ -10,17 +10,27 @@ export function missingClass(name: ClassName, step: number, path: string): Calcu
   return noSuchClass(path, name.text, nearestClasses(name, step), reasonFor(name, step));
 }
 
-/** Nearest given classes: the same letter in finer and coarser grades, the letters to either side in the same grade. */
+/**
+ * Nearest given classes: the same letter in finer and coarser grades, the letters to either side in the same grade.
+ * Where neither the letter nor the grade is given at all, the same is asked of the nearest grade that answers.
+ */
 export function nearestClasses(name: ClassName, step: number): readonly string[] {
-  const { kind, letterPlace, gradePlace } = name;
-  const found: (ClassName | undefined)[] = [];
-  for (const direction of [-1, 1]) {
-    found.push(firstGiven(step, grades.length, (by) => classNameAt(kind, letterPlace, gradePlace + direction * by)));
+  for (let by = 0; by < grades.length; by += 1) {
+    const finer = nearestInGrade(name, name.gradePlace - by, step);
+    if (finer.length > 0) return finer;
+    const coarser = nearestInGrade(name, name.gradePlace + by, step);
+    if (coarser.length > 0) return coarser;
   }
-  for (const direction of [-1, 1]) {
-    found.push(firstGiven(step, holeLetters.length, (by) => classNameAt(kind, letterPlace + direction * by, gradePlace)));
-  }
-  return found.flatMap((near) => (near === undefined ? [] : [near.text]));
+  return [];
+}
+
+function nearestInGrade({ kind, letterPlace }: ClassName, grade: number, step: number): readonly string[] {
+  return [
+    firstGiven(step, grades.length, (by) => classNameAt(kind, letterPlace, grade - by)),
+    firstGiven(step, grades.length, (by) => classNameAt(kind, letterPlace, grade + by)),
+    firstGiven(step, holeLetters.length, (by) => classNameAt(kind, letterPlace - by, grade)),
+    firstGiven(step, holeLetters.length, (by) => classNameAt(kind, letterPlace + by, grade)),
+  ].flatMap((near) => (near === undefined ? [] : [near.text]));
 }
 
 function firstGiven(step: number, count: number, at: (by: number) => ClassName | undefined): ClassName | undefined {

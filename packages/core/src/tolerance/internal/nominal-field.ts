@@ -1,8 +1,8 @@
-import { numberField } from '../../result/index.js';
+import { lengthField } from '../../quantity/index.js';
 import { largestNominalMm } from './size-steps.js';
 
 /** Nominal size of a hole or shaft within ISO 286. */
-export const nominalField = numberField({
+export const nominalField = lengthField({
   label: 'nominal size',
   help: 'The size that the hole and its shaft share on the drawing',
   typical: '25',
