@@ -1,1 +1,4 @@
+export { driverSearch, type DriverSearchOutput } from './driver-search.js';
+export { extractionPlan, type ExtractionPlanOutput } from './extraction-plan.js';
+export { seatingPlan, type SeatingPlanOutput } from './seating-plan.js';
 export { toolField, type Tool } from './tool-field.js';

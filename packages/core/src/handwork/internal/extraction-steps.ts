@@ -1,0 +1,86 @@
+import { commonPractice, plainGeometry, planStep, source, type PlanStep, type SourceReference } from '../../result/index.js';
+import type { Extraction } from './extraction.js';
+
+const manuals: SourceReference = source('workshop-manuals-1995', 'page', 'oil seals');
+
+/** The work of taking the old seal out, in order, with the cautions beside each step. */
+export function extractionSteps(plan: Extraction): readonly PlanStep[] {
+  const way = { 'push out from inside': pushingOut, 'drill and screw': drilling, 'pull on the rim': hooking }[plan.method];
+  return [...looking(plan), ...freeing(plan), ...way(plan), ...finishing(plan)];
+}
+
+function looking({ situation, oldDepth }: Extraction): readonly PlanStep[] {
+  const { seal, running, lipFacing } = situation;
+  const isPetrol = running?.fluid === 'petrol-oil-mix';
+  return [
+    planStep('out-make-safe', {}, commonPractice, ['makers-manual-first', 'machine-cannot-start', 'hot-parts', 'spinning-parts', ...(isPetrol ? ['petrol-vapour'] : [])]),
+    planStep('out-photograph', {}, commonPractice, seal.lipMaterial === 'FKM' ? ['burnt-fluoro-rubber'] : []),
+    lipFacing === undefined ? planStep('out-note-lip-facing', {}, commonPractice) : planStep('out-lip-facing-noted', { lipFacing }, commonPractice),
+    oldDepth === null ? planStep('out-measure-old-depth', {}, commonPractice) : planStep('out-old-depth-noted', { leastDepthMm: oldDepth.leastMm, mostDepthMm: oldDepth.mostMm }, commonPractice),
+  ];
+}
+
+function freeing({ situation }: Extraction): readonly PlanStep[] {
+  const { retainedBy, running } = situation;
+  const isTwoStroke = running?.fluid === 'petrol-oil-mix';
+  const steps: PlanStep[] = [planStep('out-drain-and-clean', {}, commonPractice, isTwoStroke ? ['crankcase-stays-clean'] : [])];
+  if (retainedBy === undefined) steps.push(planStep('out-look-for-retainer', {}, commonPractice));
+  else if (retainedBy === 'circlip') steps.push(planStep('out-take-off-circlip', {}, commonPractice, ['eye-protection', 'circlip-flies']));
+  else if (retainedBy === 'plate') steps.push(planStep('out-take-off-plate', {}, commonPractice));
+  else if (retainedBy === 'staking') steps.push(planStep('out-free-staking', {}, commonPractice, ['eye-protection', 'chips-stay-out']));
+  const hasSomethingOn = (situation.shaft?.obstacles ?? []).some(({ kind }) => kind === 'key' || kind === 'sleeve');
+  if (hasSomethingOn) steps.push(planStep('out-take-off-key', {}, commonPractice));
+  steps.push(planStep('out-wrap-shaft', {}, commonPractice));
+  return steps;
+}
+
+function pushingOut({ pushOut }: Extraction): readonly PlanStep[] {
+  if (pushOut === null) return [];
+  return [planStep('out-push-from-inside', { ...pushOut }, source('us-army-tm', 'page', 'removal with tubing against the tight ring'), ['eye-protection', 'push-not-lever'])];
+}
+
+function drilling({ situation, screw, depth, reach, face, oldDepth, drillReachMm, pullForceN }: Extraction): readonly PlanStep[] {
+  if (screw === null || depth === null || reach === null) return [];
+  const drillMm = screw.screw.pilotMm;
+  const isPetrol = situation.running?.fluid === 'petrol-oil-mix';
+  const steps: PlanStep[] = [
+    planStep('out-mark-hole', { holeCircleRadiusMm: face.holeCircleRadiusMm, fromShaftMm: face.holeCircleRadiusMm - face.innerLimitRadiusMm }, plainGeometry),
+    planStep('out-catch-chips', {}, commonPractice, ['chips-stay-out']),
+    oldDepth === null
+      ? planStep('out-set-drill-stop', { drillMm, drillStopFromSealFaceMm: depth.drillStopFromSealFaceMm }, plainGeometry, ['drill-stop-before-drilling'])
+      : planStep('out-set-drill-stop-both', { drillMm, drillStopFromSealFaceMm: depth.drillStopFromSealFaceMm, drillStopFromHousingFaceMm: depth.drillStopFromSealFaceMm + oldDepth.meanMm }, plainGeometry, ['drill-stop-before-drilling']),
+  ];
+  if (drillReachMm !== null) steps.push(planStep('out-long-drill', { drillMm, drillReachMm }, commonPractice));
+  steps.push(planStep(screw.screwCount === 1 ? 'out-drill-one' : 'out-drill-two', { drillMm }, commonPractice, ['eye-protection', 'spinning-parts', 'drill-must-not-plunge', ...(isPetrol ? ['petrol-vapour'] : [])]));
+  steps.push(planStep('out-clear-chips', {}, commonPractice, ['nothing-blown-in']));
+  steps.push(
+    reach.tipFromMm <= reach.tipUpToMm
+      ? planStep('out-turn-in-screws', { designation: screw.screw.designation, screwCount: screw.screwCount, tipUpToMm: reach.tipUpToMm, lengthFromMm: reach.lengthFromMm, headUpToMm: reach.headUpToMm }, plainGeometry)
+      : planStep('out-turn-in-blunt-screws', { designation: screw.screw.designation, screwCount: screw.screwCount, lengthFromMm: reach.lengthFromMm, headUpToMm: reach.headUpToMm }, plainGeometry),
+  );
+  steps.push(
+    pullForceN === null
+      ? planStep('out-pull-straight', { screwCount: screw.screwCount }, commonPractice, ['eye-protection', 'never-lever-on-shaft-or-bore'])
+      : planStep('out-pull-straight-force', { screwCount: screw.screwCount, pullLowN: pullForceN.low, pullHighN: pullForceN.high }, commonPractice, ['eye-protection', 'never-lever-on-shaft-or-bore']),
+  );
+  steps.push(planStep('out-if-screws-strip', {}, commonPractice, ['no-flame-at-seal']));
+  return steps;
+}
+
+function hooking({ face, screw, situation }: Extraction): readonly PlanStep[] {
+  const isCovered = screw === null && face.innerLimitBy !== 'shaft';
+  const isOutward = situation.lipFacing === 'outward';
+  return [
+    ...(isCovered ? [planStep('out-clear-the-face', { part: face.innerLimitBy }, commonPractice)] : []),
+    planStep('out-catch-chips', {}, commonPractice, ['chips-stay-out']),
+    planStep(isOutward ? 'out-hook-open-side' : 'out-hook-the-rim', {}, source('general-memory', 'memory', 'hook or screw into the case only'), ['eye-protection', 'cut-edges', 'never-lever-on-shaft-or-bore']),
+  ];
+}
+
+function finishing({ situation }: Extraction): readonly PlanStep[] {
+  return [
+    planStep('out-count-the-parts', {}, commonPractice, ['nothing-blown-in']),
+    planStep('out-look-at-seats', {}, commonPractice, situation.running?.fluid === 'petrol-oil-mix' ? ['crankcase-stays-clean'] : []),
+    planStep('out-scrap-old-seal', {}, manuals, ['never-refit-old-seal', 'cut-edges']),
+  ];
+}

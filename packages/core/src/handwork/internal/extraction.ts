@@ -1,0 +1,106 @@
+import type { Span } from '../../result/index.js';
+import type { Situation } from '../../seal/index.js';
+import { chooseScrew, type ScrewChoice } from './choose-screw.js';
+import { oldDepthOf } from './final-depth.js';
+import { drillDepthOf, freeFaceOf, type DrillDepth, type FreeFace } from './hole-in-face.js';
+import { pushOutOf, type PushOut } from './push-out.js';
+import { isFixed, largestOnShaft, midwayMm, sectionOf, type LargestOnShaft, type Section } from './section.js';
+
+export type ExtractionInput = Situation & { readonly leastWallMm?: number | undefined };
+
+export const extractionMethods = ['drill and screw', 'push out from inside', 'pull on the rim'] as const;
+export type ExtractionMethod = (typeof extractionMethods)[number];
+
+/** [mm] Wall that a drill must leave on each side, and how far it stays from what lies behind. */
+export const practice = { leastWallMm: 1, drillReserveMm: 1, gripMm: 10, chuckRadiusMm: 20, shortDrillShowsMm: 25 } as const;
+
+/** How much of the screw may go in. */
+export interface ScrewReach {
+  /** Least depth of the point below the outer face of the seal: face, and a point about as long as the thread is thick. */
+  readonly tipFromMm: number;
+  /** Most: short of what is behind, or of the inner end of the seal where nobody knows what is behind. */
+  readonly tipUpToMm: number;
+  readonly lengthFromMm: number;
+  /** Largest head that clears the shaft. */
+  readonly headUpToMm: number;
+}
+
+/** Everything an extraction plan rests on, as numbers. */
+export interface Extraction {
+  readonly situation: Situation;
+  readonly section: Section;
+  readonly oldDepth: ReturnType<typeof oldDepthOf>;
+  readonly leastWallMm: number;
+  readonly face: FreeFace;
+  readonly pushOut: PushOut | null;
+  readonly screw: ScrewChoice | null;
+  readonly depth: DrillDepth | null;
+  readonly reach: ScrewReach | null;
+  readonly roomBehindMm: number | null;
+  readonly roomNeededMm: number | null;
+  /** Free length that the drill needs so that the chuck passes the shaft; null where it does not matter. */
+  readonly drillReachMm: number | null;
+  /** Largest thing fixed on the shaft that the seal must come over. */
+  readonly onShaft: LargestOnShaft;
+  readonly isBlocked: boolean;
+  readonly pullForceN: Span | null;
+  readonly method: ExtractionMethod;
+  readonly feasible: boolean;
+}
+
+/** Works out how the old seal comes out: from behind where it can be reached, else by a hole in the face, else by its rim. */
+export function extractionOf(input: ExtractionInput): Extraction {
+  const { leastWallMm: givenWallMm, ...situation } = input;
+  const section = sectionOf(situation);
+  const oldDepth = oldDepthOf(situation);
+  const depthMm = oldDepth?.meanMm ?? 0;
+  const leastWallMm = givenWallMm ?? practice.leastWallMm;
+  const face = freeFaceOf(situation, section, depthMm, leastWallMm);
+  const pushOut = pushOutOf(situation, section);
+  const pullForceN = section.hold?.pushInForceN ?? null;
+  const screw = face.largestDrillMm === null ? null : chooseScrew(section, pullForceN, face.largestDrillMm, face.freeWidthMm, leastWallMm);
+  const depth = screw === null ? null : drillDepthOf(section, screw.screw.pilotMm);
+  const roomBehindMm = depth === null || situation.clearBehindMm === undefined ? null : depth.roomInSealMm + situation.clearBehindMm;
+  const roomNeededMm = depth === null ? null : depth.drillPointMm + practice.drillReserveMm;
+  const reaches = roomBehindMm !== null && roomNeededMm !== null && roomBehindMm < roomNeededMm;
+  const method: ExtractionMethod = pushOut !== null ? 'push out from inside' : screw !== null && !reaches ? 'drill and screw' : 'pull on the rim';
+  const onShaft = largestOnShaft(situation, section, depthMm, isFixed);
+  const isBlocked = onShaft.kind !== 'shaft' && onShaft.largestMm >= midwayMm(situation);
+  return {
+    situation,
+    section,
+    oldDepth,
+    leastWallMm,
+    face,
+    pushOut,
+    screw,
+    depth,
+    reach: screw === null || depth === null ? null : screwReach(screw, depth, face, section, situation.clearBehindMm ?? 0, Math.max(depthMm, 0)),
+    roomBehindMm,
+    roomNeededMm,
+    drillReachMm: depth === null ? null : drillReach(situation, face, depth, depthMm),
+    onShaft,
+    isBlocked,
+    pullForceN,
+    method,
+    feasible: !isBlocked && !(method === 'drill and screw' && screw?.enough === 'no'),
+  };
+}
+
+function screwReach({ screw }: ScrewChoice, { faceInSealMm }: DrillDepth, face: FreeFace, { faceThicknessMm, widthMm }: Section, clearMm: number, depthMm: number): ScrewReach {
+  const tipFromMm = faceInSealMm + faceThicknessMm.high + screw.outsideMm;
+  return {
+    tipFromMm,
+    tipUpToMm: widthMm.low + clearMm - practice.drillReserveMm,
+    lengthFromMm: tipFromMm + depthMm + practice.gripMm,
+    headUpToMm: 2 * (face.holeCircleRadiusMm - face.innerLimitRadiusMm),
+  };
+}
+
+/** The chuck meets a long shaft: then the drill must show past it. */
+function drillReach({ shaft }: Situation, face: FreeFace, { drillStopFromSealFaceMm }: DrillDepth, depthMm: number): number | null {
+  const standsOutMm = (shaft?.protrusionMm ?? 0) + depthMm;
+  const isBeside = face.holeCircleRadiusMm - face.innerLimitRadiusMm < practice.chuckRadiusMm;
+  const reachMm = standsOutMm + drillStopFromSealFaceMm;
+  return isBeside && standsOutMm > 0 && reachMm > practice.shortDrillShowsMm ? reachMm : null;
+}

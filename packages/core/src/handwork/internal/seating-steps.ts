@@ -1,0 +1,62 @@
+import { commonPractice, plainGeometry, planStep, source, type PlanStep, type SourceReference } from '../../result/index.js';
+import { flushOrShoulder, tiltShare } from './final-depth.js';
+import type { Seating } from './seating.js';
+
+const manuals: SourceReference = source('workshop-manuals-1995', 'page', 'oil seals');
+
+/** The work of putting the new seal in, in order, with the cautions beside each step. */
+export function seatingSteps(plan: Seating): readonly PlanStep[] {
+  return [...before(plan), ...greasing(plan), ...driving(plan), ...proving(plan)];
+}
+
+function before({ situation, cutsLip }: Seating): readonly PlanStep[] {
+  const { seal, shaft } = situation;
+  const isTwoStroke = situation.running?.fluid === 'petrol-oil-mix';
+  const steps: PlanStep[] = [
+    planStep('in-compare-new-seal', { shaftMm: seal.shaftMm, outsideMm: seal.outsideMm, widthMm: seal.widthMm }, commonPractice, ['makers-manual-first', 'machine-cannot-start', 'never-refit-old-seal']),
+    planStep('in-clean-bore-and-shaft', {}, manuals, ['nothing-blown-in', ...(isTwoStroke ? ['crankcase-stays-clean', 'petrol-vapour'] : [])]),
+    planStep('in-feel-edges', {}, commonPractice, ['chips-stay-out', 'cut-edges']),
+  ];
+  if (cutsLip !== null) steps.push(planStep('in-sleeve-over-part', { ...cutsLip }, manuals));
+  else if (shaft?.leadIn === undefined) steps.push(planStep('in-look-at-shaft-edge', {}, manuals));
+  else if (shaft.leadIn.kind === 'none') steps.push(planStep('in-sleeve-over-edge', {}, manuals));
+  return steps;
+}
+
+function greasing({ situation }: Seating): readonly PlanStep[] {
+  const { seal, lipFacing, running, fluidSide } = situation;
+  const isTwoStroke = running?.fluid === 'petrol-oil-mix';
+  const steps: PlanStep[] = [];
+  if (seal.hasDustLip === true) steps.push(planStep('in-grease-between-lips', {}, manuals));
+  steps.push(running?.fluid === undefined ? planStep('in-oil-the-lip', {}, manuals) : planStep('in-oil-the-lip-with', { fluid: running.fluid }, manuals));
+  steps.push(planStep(seal.construction === 'metal-case' ? 'in-outside-clean' : 'in-outside-film', {}, commonPractice));
+  const isRight = lipFacing !== undefined && (fluidSide === undefined || fluidSide === 'both' || (lipFacing === 'inward') === (fluidSide === 'inside'));
+  const cautions = isTwoStroke ? ['air-leak-seizes-engine'] : [];
+  steps.push(isRight ? planStep('in-lip-faces', { lipFacing }, manuals, cautions) : planStep('in-lip-toward-fluid', {}, manuals, cautions));
+  return steps;
+}
+
+function driving({ final, situation }: Seating): readonly PlanStep[] {
+  const cautions = ['eye-protection', 'no-steel-hammer', 'push-not-lever'];
+  const steps: PlanStep[] = [planStep('in-hold-shaft-central', {}, manuals), planStep('in-start-square', {}, manuals)];
+  if (final.kind === 'flush') steps.push(planStep('in-drive-flush', {}, flushOrShoulder, cautions));
+  else if (final.kind === 'shoulder') steps.push(final.depthMm === null ? planStep('in-drive-to-shoulder', {}, flushOrShoulder, cautions) : planStep('in-drive-to-shoulder-depth', { depthMm: final.depthMm.nominal }, flushOrShoulder, cautions));
+  else if (situation.seat?.kind === 'depth' && situation.seat.depthMm < 0) steps.push(planStep('in-drive-standing-out', { outMm: -situation.seat.depthMm }, plainGeometry, cautions));
+  else steps.push(planStep('in-drive-to-depth', { depthMm: final.depthMm?.nominal ?? 0 }, plainGeometry, cautions));
+  return steps;
+}
+
+function proving({ gauge, situation }: Seating): readonly PlanStep[] {
+  const { retainedBy, running } = situation;
+  const isTwoStroke = running?.fluid === 'petrol-oil-mix';
+  const steps: PlanStep[] = [];
+  if (gauge !== null) steps.push(planStep('in-measure-four', { lowMm: gauge.lowMm, highMm: gauge.highMm, largestSpreadMm: gauge.largestSpreadMm }, plainGeometry));
+  else steps.push(planStep('in-measure-four-alike', { largestSpreadMm: tiltShare.good * situation.seal.outsideMm }, plainGeometry));
+  steps.push(planStep('in-turn-by-hand', {}, commonPractice, ['machine-cannot-start']));
+  if (retainedBy === 'circlip') steps.push(planStep('in-refit-circlip', {}, commonPractice, ['eye-protection', 'circlip-flies']));
+  else if (retainedBy === 'plate') steps.push(planStep('in-refit-plate', {}, commonPractice));
+  else if (retainedBy === 'staking') steps.push(planStep('in-stake-again', {}, commonPractice, ['eye-protection', 'chips-stay-out']));
+  steps.push(isTwoStroke ? planStep('in-pressure-test-crankcase', {}, source('engine-service-practice', 'practice'), ['air-leak-seizes-engine', 'petrol-vapour']) : planStep('in-look-for-leaks', {}, commonPractice, ['hot-parts', 'spinning-parts']));
+  steps.push(planStep('in-write-down', {}, commonPractice));
+  return steps;
+}

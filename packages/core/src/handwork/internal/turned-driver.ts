@@ -1,0 +1,76 @@
+import type { Span } from '../../result/index.js';
+import type { DriverNeed } from './driver-need.js';
+
+/** One driver to turn, as the dimensions of a drawing. */
+export interface TurnedDriver {
+  /** flat plate: lands on the housing; stepped: its collar lands, its step sets the depth; plain sleeve: follows to the shoulder. */
+  readonly form: 'flat plate' | 'stepped collar' | 'plain sleeve';
+  /** The end that pushes. */
+  readonly outsideMm: number;
+  readonly outsideDeviationMm: Span;
+  readonly insideMm: number;
+  readonly insideDeviationMm: Span;
+  readonly insideDepthMm: number;
+  readonly collarOutsideMm: number | null;
+  readonly stepHeightMm: number | null;
+  readonly stepDeviationMm: Span | null;
+  readonly lengthMm: number;
+  readonly faceOutOfSquareUpToMm: number;
+  readonly isOpenThrough: boolean;
+}
+
+/** What a turned driver is given, as practice has it; the 0.4 mm under the seal outside is from workshop manuals. */
+export const turnedPractice = { underSealMm: 0.4, underBoreMm: 0.2, overShaftMm: 0.5, landingMm: 3, spareLengthMm: 5, solidEndMm: 10, handleMm: 30, reliefMm: 3, leastWallMm: 1 } as const;
+
+/** A driver that would suit; null where shaft parts leave no ring to turn. */
+export function turnedDriverOf(need: DriverNeed): TurnedDriver | null {
+  const { section, situation, final, mouthMm, faceDiameterMm, mustEnter } = need;
+  const entering = down(Math.min(situation.seal.outsideMm - turnedPractice.underSealMm, section.boreMm.low - turnedPractice.underBoreMm));
+  const isFlush = final.kind === 'flush';
+  const depthMm = final.depthMm?.nominal ?? 0;
+  const isStepped = final.kind === 'depth' && depthMm > 0;
+  const collarMm = collar(mouthMm.high, faceDiameterMm);
+  const outsideMm = isFlush ? collarMm : entering;
+  const insideMm = inside(need, entering);
+  if (insideMm === null || !(entering - insideMm >= 2 * turnedPractice.leastWallMm)) return null;
+  const insideDepthMm = up(need.lengthOverMm === null || need.lengthOverMm > 0 ? Math.max(need.lengthOverMm ?? 0, 0) + turnedPractice.spareLengthMm : turnedPractice.reliefMm);
+  const lengthMm = up(Math.max(insideDepthMm + turnedPractice.solidEndMm, Math.max(final.depthMm?.high ?? 0, 0) + turnedPractice.handleMm));
+  return {
+    form: isFlush ? 'flat plate' : isStepped ? 'stepped collar' : 'plain sleeve',
+    outsideMm,
+    outsideDeviationMm: { low: -0.1, high: isFlush && mustEnter === 'no' ? 0.1 : 0 },
+    insideMm,
+    insideDeviationMm: { low: 0, high: 0.2 },
+    insideDepthMm,
+    collarOutsideMm: isStepped ? collarMm : null,
+    stepHeightMm: isStepped ? depthMm : null,
+    stepDeviationMm: isStepped ? { low: -0.05, high: 0.05 } : null,
+    lengthMm,
+    faceOutOfSquareUpToMm: 0.05,
+    isOpenThrough: need.lengthOverMm === null,
+  };
+}
+
+/** Clear of what bends where that leaves a rim; else just clear of the shaft. */
+function inside({ clearOver, rimAloneFromMm, faceUpToMm, section }: DriverNeed, outsideMm: number): number | null {
+  const clear = clearOver === null ? 0 : clearOver.mm + turnedPractice.overShaftMm;
+  const wanted = up(Math.max(clear, rimAloneFromMm));
+  const most = Math.min(faceUpToMm, outsideMm - 2 * turnedPractice.leastWallMm);
+  if (wanted <= most) return wanted;
+  const least = up(clear);
+  return least > 0 && least <= most && section.lipFacing === 'inward' ? least : null;
+}
+
+function collar(mouthHighMm: number, faceDiameterMm: number | null): number {
+  const wanted = up(mouthHighMm + 2 * turnedPractice.landingMm);
+  return faceDiameterMm !== null && faceDiameterMm > mouthHighMm ? Math.min(wanted, faceDiameterMm) : wanted;
+}
+
+/** To the next tenth up or down: what a lathe reads. */
+function up(valueMm: number): number {
+  return Math.ceil(valueMm * 10 - 1e-6) / 10;
+}
+
+function down(valueMm: number): number {
+  return Math.floor(valueMm * 10 + 1e-6) / 10;
+}
