@@ -57,6 +57,5 @@ function proving({ gauge, situation }: Seating): readonly PlanStep[] {
   else if (retainedBy === 'plate') steps.push(planStep('in-refit-plate', {}, commonPractice));
   else if (retainedBy === 'staking') steps.push(planStep('in-stake-again', {}, commonPractice, ['eye-protection', 'chips-stay-out']));
   steps.push(isTwoStroke ? planStep('in-pressure-test-crankcase', {}, source('engine-service-practice', 'practice'), ['air-leak-seizes-engine', 'petrol-vapour']) : planStep('in-look-for-leaks', {}, commonPractice, ['hot-parts', 'spinning-parts']));
-  steps.push(planStep('in-write-down', {}, commonPractice));
   return steps;
 }
