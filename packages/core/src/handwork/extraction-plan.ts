@@ -91,7 +91,7 @@ export const extractionPlan = defineCalculation({
       pullForceN: plan.pullForceN,
       stripForceN: isDrilled ? (plan.screw?.stripForceN ?? null) : null,
       pushOutTube: plan.pushOut,
-      assumptions: assumptionsOf(plan),
+      assumptions: assumptionsOf(plan, input.leastWallMm !== undefined),
       notChecked: extractionNotChecked(plan),
     };
   },
@@ -129,12 +129,13 @@ function screwOf({ screw, reach, section }: Extraction): ExtractionPlanOutput['s
   return { designation, outsideMm, pitchMm, pilotMm, sheetMm: section.sheetMm, turnsOfBiteRatio: screw.turnsOfBiteRatio, ...reach };
 }
 
-function assumptionsOf({ section, method, pullForceN, screw, situation }: Extraction): readonly Assumption[] {
+function assumptionsOf({ section, method, pullForceN, screw, situation, leastWallMm }: Extraction, isWallGiven: boolean): readonly Assumption[] {
   const { assumptions, hold } = section;
   if (method === 'push out from inside') return [...assumptions.shaft, ...assumptions.bore];
   const list: Assumption[] = [...assumptions.shaft, ...assumptions.bore, ...assumptions.cover];
   const isInHold = hold?.assumptions.some(({ name }) => name === 'case-thickness') ?? false;
   list.push(...(isInHold ? [] : assumptions.case), ...assumptions.face, ...assumptions.lip, ...(hold?.assumptions ?? []));
+  if (!isWallGiven) list.push({ name: 'least-wall', value: leastWallMm, unit: 'mm', source: commonPractice, effect: 'wall-beside-hole' });
   if (screw === null) return list;
   list.push({ name: 'drill-reserve', value: practice.drillReserveMm, unit: 'mm', source: commonPractice, effect: 'drill-depth' });
   list.push({ name: 'thread-shear-share', value: shearShare.low, upToValue: shearShare.high, unit: '', source: commonPractice, effect: 'strip-force' });

@@ -10,11 +10,11 @@ export interface DriverNeed {
   readonly final: FinalDepth;
   /** Outside from here up: the push goes straight into the case wall. */
   readonly rimFromMm: number;
-  /** Outside from here up: on the bend where case turns into face. */
+  /** Outside from here up: on the bend where case turns into face; with the open side out, on part of the wall's edge. */
   readonly bendFromMm: number;
   /** Inside up to here: lands on the flat of the face. */
   readonly faceUpToMm: number;
-  /** Inside below this: touches the seal at all. */
+  /** Inside below this: at least half the case wall is pushed on. */
   readonly touchBelowMm: number;
   /** Inside from here up: clear of what bends. */
   readonly rimAloneFromMm: number;
@@ -38,22 +38,23 @@ const usualChamfer = { lengthMm: (widthMm: number) => (widthMm <= 10 ? 1 : 1.3),
 export function driverNeedOf(situation: Situation): DriverNeed {
   const section = sectionOf(situation);
   const final = finalDepthOf(situation);
-  const { sealOutsideMm, coverMm, caseThicknessMm, edgeRadiusMm, boreMm } = section;
+  const { sealOutsideMm, coverMm, caseThicknessMm, boreMm } = section;
   const mouth = mouthOf(situation, boreMm);
   const deepestMm = final.depthMm?.high ?? Math.max(situation.bore?.depthMm ?? 0, 0);
   const protrusionMm = situation.shaft?.protrusionMm;
   const reachesMm = protrusionMm === undefined || final.depthMm === null ? null : protrusionMm + final.depthMm.high;
   const onShaft = largestOnShaft(situation, section, deepestMm);
   const { assumptions } = section;
+  const { wallShare, bendMm } = outerEnd(section);
   const isInHold = section.hold?.assumptions.some(({ name }) => name === 'case-thickness') ?? false;
   return {
     situation,
     section,
     final,
-    rimFromMm: sealOutsideMm.high - 2 * (coverMm.low + caseThicknessMm.low),
-    bendFromMm: sealOutsideMm.high - 2 * (coverMm.low + caseThicknessMm.low + edgeRadiusMm.low),
-    faceUpToMm: sealOutsideMm.low - 2 * (coverMm.high + Math.max(edgeRadiusMm.high, caseThicknessMm.high)),
-    touchBelowMm: sealOutsideMm.low - 2 * coverMm.low,
+    rimFromMm: sealOutsideMm.high - 2 * coverMm.low - wallShare * caseThicknessMm.low,
+    bendFromMm: sealOutsideMm.high - 2 * (coverMm.low + caseThicknessMm.low + bendMm.low),
+    faceUpToMm: sealOutsideMm.low - 2 * coverMm.high - wallShare * Math.max(bendMm.high, caseThicknessMm.high),
+    touchBelowMm: sealOutsideMm.low - 2 * coverMm.low - caseThicknessMm.low,
     rimAloneFromMm: midwayMm(situation),
     clearOver: reachesMm !== null && reachesMm <= 0 ? null : { mm: onShaft.largestMm, by: onShaft.kind },
     mouthMm: mouth.band,
@@ -66,6 +67,14 @@ export function driverNeedOf(situation: Situation): DriverNeed {
       ...(isInHold ? [] : assumptions.case), ...assumptions.lip, ...(section.hold?.assumptions ?? []), ...mouth.assumptions, ...final.assumptions,
     ],
   };
+}
+
+/**
+ * What the driver meets at the outer end of the seal. Closed face out: the case wall, a bend, then the flat of the face.
+ * Open side out: the bare edge of the wall, of which at least half is to be covered.
+ */
+export function outerEnd({ lipFacing, edgeRadiusMm }: Pick<Section, 'lipFacing' | 'edgeRadiusMm'>): { readonly wallShare: 1 | 2; readonly bendMm: Span } {
+  return lipFacing === 'inward' ? { wallShare: 2, bendMm: edgeRadiusMm } : { wallShare: 1, bendMm: { low: 0, high: 0 } };
 }
 
 function mustEnter({ depthMm }: FinalDepth): DriverNeed['mustEnter'] {

@@ -1,5 +1,5 @@
 import { plainGeometry, plainMechanics, type WorkingStep } from '../../result/index.js';
-import type { DriverNeed } from './driver-need.js';
+import { outerEnd, type DriverNeed } from './driver-need.js';
 import type { JudgedTool } from './judge-tool.js';
 import { bucklingSource, freeEndFactor } from './tool-strength.js';
 
@@ -10,11 +10,12 @@ export function driverWorking(need: DriverNeed, best: JudgedTool | null): readon
 
 function windowSteps(need: DriverNeed): readonly WorkingStep[] {
   const { section, situation, final } = need;
-  const { sealOutsideMm: D, coverMm, caseThicknessMm, edgeRadiusMm, boreMm } = section;
+  const { sealOutsideMm: D, coverMm, caseThicknessMm, boreMm } = section;
+  const { wallShare: k, bendMm } = outerEnd(section);
   const steps: WorkingStep[] = [
-    { kind: 'formula', symbol: 'D_rim', meaning: 'outside from which the push goes straight into the case wall', formula: 'D - 2 * (c + t)', scope: { D: D.high, c: coverMm.low, t: caseThicknessMm.low }, value: need.rimFromMm, unit: 'mm', source: plainGeometry },
-    { kind: 'formula', symbol: 'D_bend', meaning: 'outside from which it still bears on the bend', formula: 'D - 2 * (c + t + r)', scope: { D: D.high, c: coverMm.low, t: caseThicknessMm.low, r: edgeRadiusMm.low }, value: need.bendFromMm, unit: 'mm', source: plainGeometry },
-    { kind: 'formula', symbol: 'd_face', meaning: 'inside up to which it lands on the flat of the face', formula: 'D - 2 * (c + max(r, t))', scope: { D: D.low, c: coverMm.high, r: edgeRadiusMm.high, t: caseThicknessMm.high }, value: need.faceUpToMm, unit: 'mm', source: plainGeometry },
+    { kind: 'formula', symbol: 'D_rim', meaning: 'outside from which the push goes straight into the case wall', formula: 'D - 2 * c - k * t', scope: { D: D.high, c: coverMm.low, k, t: caseThicknessMm.low }, value: need.rimFromMm, unit: 'mm', source: plainGeometry },
+    { kind: 'formula', symbol: 'D_bend', meaning: 'outside from which it still bears on the bend', formula: 'D - 2 * (c + t + r)', scope: { D: D.high, c: coverMm.low, t: caseThicknessMm.low, r: bendMm.low }, value: need.bendFromMm, unit: 'mm', source: plainGeometry },
+    { kind: 'formula', symbol: 'd_face', meaning: 'inside up to which it lands on the flat of the face', formula: 'D - 2 * c - k * max(r, t)', scope: { D: D.low, c: coverMm.high, k, r: bendMm.high, t: caseThicknessMm.high }, value: need.faceUpToMm, unit: 'mm', source: plainGeometry },
     { kind: 'formula', symbol: 'd_alone', meaning: 'inside from which it stays clear of what bends: midway', formula: '(d + D) / 2', scope: { d: situation.seal.shaftMm, D: situation.seal.outsideMm }, value: need.rimAloneFromMm, unit: 'mm', source: plainGeometry },
     { kind: 'choice', symbol: 'B', meaning: 'smallest bore that the readings allow', value: boreMm.low, unit: 'mm', why: section.sizes.bore === null ? 'not measured: as marked' : 'smallest reading less the uncertainty', source: plainGeometry },
   ];

@@ -1,4 +1,5 @@
 import { commonPractice, deciding, plainGeometry, plainMechanics, source, supporting, type Finding } from '../../result/index.js';
+import { calliperUncertainty } from './calliper.js';
 import type { Extraction } from './extraction.js';
 import { tiltShare } from './final-depth.js';
 
@@ -33,9 +34,11 @@ function hole({ face, screw, leastWallMm, drillReachMm, section }: Extraction): 
 
 function depth({ depth: drill, roomBehindMm, roomNeededMm, reach, situation }: Extraction): readonly Finding[] {
   if (drill === null || roomNeededMm === null || reach === null) return [];
-  const behind = situation.behind ?? 'what lies behind';
+  const behind = situation.behind ?? 'part behind';
   const findings: Finding[] = [];
-  if (roomBehindMm === null) {
+  if (roomBehindMm === null && situation.behind === 'open space') {
+    findings.push(supporting('extraction-open-space-behind', 'note', {}, commonPractice));
+  } else if (roomBehindMm === null) {
     const numbers = { roomInSealMm: drill.roomInSealMm, roomNeededMm, drillStopMm: drill.drillStopFromSealFaceMm, behind };
     findings.push(
       drill.roomInSealMm >= roomNeededMm
@@ -59,7 +62,9 @@ function pull({ screw, pullForceN, section, method }: Extraction): readonly Find
   const { screwCount, stripForceN, turnsOfBiteRatio } = screw;
   const numbers = { designation: screw.screw.designation, screwCount, stripLowN: stripForceN.low, stripHighN: stripForceN.high };
   if (pullForceN === null) {
-    findings.push({ ...supporting('extraction-pull-unknown', 'unknown', numbers, plainMechanics), missing: section.sizes.bore === null ? 'bore.readings' : 'seal.construction' });
+    const isEstimable = section.hold === null;
+    if (isEstimable) findings.push({ ...supporting('extraction-pull-unknown', 'unknown', numbers, plainMechanics), missing: section.sizes.bore === null ? 'bore.readings' : 'seal.outsideReadings' });
+    else findings.push(supporting('extraction-pull-no-estimate', 'care', numbers, plainMechanics));
   } else {
     const all = { ...numbers, pullLowN: pullForceN.low, pullHighN: pullForceN.high };
     if (screw.enough === 'surely') findings.push(deciding('extraction-screws-hold', 'good', all, plainMechanics));
@@ -82,7 +87,8 @@ function oldPlace({ oldDepth, situation }: Extraction): readonly Finding[] {
   if (oldDepth === null) return [{ ...supporting('extraction-old-depth-missing', 'unknown', {}, commonPractice), missing: 'oldDepthMm' }];
   const spreadMm = oldDepth.mostMm - oldDepth.leastMm;
   const limitMm = tiltShare.good * situation.seal.outsideMm;
-  return spreadMm > limitMm + 1e-9 ? [supporting('extraction-old-seal-was-tilted', 'care', { spreadMm, limitMm }, tiltShare.source)] : [];
+  const readingMm = calliperUncertainty('depth', Math.abs(oldDepth.meanMm)).uncertaintyMm;
+  return spreadMm - readingMm > limitMm ? [supporting('extraction-old-seal-was-tilted', 'care', { spreadMm, limitMm }, tiltShare.source)] : [];
 }
 
 /** What every extraction plan leaves unlooked at. */

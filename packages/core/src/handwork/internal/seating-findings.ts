@@ -31,7 +31,8 @@ function around({ engagedMm, leastEngagedMm, roomBehindMm, situation }: Seating)
     const isLong = engagedMm.low >= leastEngagedMm - 1e-9;
     findings.push(supporting(isLong ? 'seating-grips-long-enough' : 'seating-grips-short', isLong ? 'good' : 'care', { engagedLowMm: engagedMm.low, leastEngagedMm }, source('din-3760-1996', 'page', 't1 = 0.85 b')));
   }
-  const behind = situation.behind ?? 'what lies behind';
+  const behind = situation.behind ?? 'part behind';
+  if (roomBehindMm === null && situation.behind === 'open space') return findings;
   if (roomBehindMm === null) return [...findings, { ...supporting('seating-room-behind-unknown', 'unknown', { behind }, commonPractice), missing: 'clearBehindMm' }];
   const room = { roomLowMm: roomBehindMm.low, roomHighMm: roomBehindMm.high, behind };
   if (roomBehindMm.high < 0) findings.push(deciding('seating-meets-what-is-behind', 'bad', room, plainGeometry));
