@@ -1,0 +1,21 @@
+import './choice-field/choice-field.define.js';
+import './driver-choices/driver-choices.define.js';
+import './findings/findings.define.js';
+import './length-field/length-field.define.js';
+import './plan/plan.define.js';
+import './quantity-field/quantity-field.define.js';
+import './readings-field/readings-field.define.js';
+import './section/section.define.js';
+import './verdict/verdict.define.js';
+import './working/working.define.js';
+
+export { SeatChoiceField } from './choice-field/choice-field.js';
+export { SeatDriverChoices } from './driver-choices/driver-choices.js';
+export { SeatFindings } from './findings/findings.js';
+export { SeatLengthField } from './length-field/length-field.js';
+export { SeatPlan } from './plan/plan.js';
+export { SeatQuantityField } from './quantity-field/quantity-field.js';
+export { SeatReadingsField } from './readings-field/readings-field.js';
+export { SeatSection } from './section/section.js';
+export { SeatVerdict } from './verdict/verdict.js';
+export { SeatWorking } from './working/working.js';

@@ -1,0 +1,117 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import type { DriverSearchOutput } from '@seatwright/core/handwork';
+import { english, plainStyle, writeFinding, writeValue, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
+import { severityOfVerdict, severitySign } from '../internal/severity-sign.js';
+import { signStyles } from '../internal/sign-styles.js';
+import { tokens } from '../internal/tokens.js';
+import type { ElementWords } from '../words/element-words.js';
+import { englishWords } from '../words/english.js';
+import { styles } from './driver-choices.styles.js';
+
+type Candidate = DriverSearchOutput['candidates'][number];
+
+/** Another driver was chosen for the drawing, by its name. */
+export interface DriverChoice {
+  readonly name: string;
+}
+
+const shownAtOnce = 4;
+
+/**
+ * The best drivers side by side, with the same rows; the tightest margin of each is marked. Below: what speaks against the chosen one, and the near misses.
+ * @fires seat-driver - a driver was chosen; detail `{ name }`
+ */
+export class SeatDriverChoices extends LitElement {
+  static override styles = [tokens, signStyles, styles];
+
+  @property({ attribute: false }) search: DriverSearchOutput | null = null;
+  /** Name of the driver that is drawn. */
+  @property() chosen = '';
+  @property({ attribute: false }) catalogue: Catalogue = english;
+  @property({ attribute: false }) words: ElementWords = englishWords;
+  @property({ attribute: false }) writing: WritingStyle = plainStyle;
+
+  override render(): TemplateResult {
+    const words = this.words.choices;
+    if (this.search === null) return html`<p>${words.none}</p>`;
+    const { candidates, candidateCount, nearMisses, nearMissCount } = this.search;
+    const shown = candidates.slice(0, shownAtOnce);
+    const chosen = candidates.find(({ name }) => name === this.chosen);
+    return html`
+      ${shown.length === 0
+        ? html`<p>${words.none}</p>`
+        : html`<fieldset><legend class="visually-hidden">${words.legend}</legend><div class="cards">${shown.map((candidate) => this.card(candidate))}</div></fieldset>`}
+      ${chosen === undefined ? nothing : this.reasons(chosen)}
+      ${candidateCount > shown.length ? this.more(candidates.slice(shownAtOnce), candidateCount - shown.length) : nothing}
+      ${nearMissCount === 0 ? nothing : this.misses(nearMisses, nearMissCount)}
+    `;
+  }
+
+  private card(candidate: Candidate): TemplateResult {
+    const words = this.words.choices;
+    const { name, origin, verdict, outsideMm, insideMm, role, reserveFactor, leastMarginMm } = candidate;
+    const margin = (label: string, value: number | null) => {
+      const isTight = value !== null && value === leastMarginMm;
+      return html`<div class="row ${isTight ? 'tight' : ''}"><span>${label}</span><strong>${value === null ? '–' : this.mm(value)}</strong>${isTight ? html` <em>${words.least}</em>` : nothing}</div>`;
+    };
+    const span = ({ low, high }: { readonly low: number; readonly high: number }) => (low === high ? this.mm(low) : `${this.bare(low)} – ${this.mm(high)}`);
+    return html`<label class="card">
+      <input type="radio" name="driver" .checked=${live(name === this.chosen)} @change=${() => { this.choose(name); }} />
+      <div class="name">${name}</div>
+      <div class="origin">${severitySign(severityOfVerdict(verdict))}<span>${this.catalogue.values[verdict] ?? verdict}, ${origin === 'own' ? words.own : words.standard}</span></div>
+      <div class="row"><span>${words.meets}</span><strong>${words.roles[role]}</strong></div>
+      <div class="row"><span>${words.outside}</span><strong>${span(outsideMm)}</strong></div>
+      <div class="row"><span>${words.inside}</span><strong>${span(insideMm)}</strong></div>
+      ${role === 'enters' ? margin(words.toBore, candidate.clearanceToBoreMm) : margin(words.landing, candidate.landingMm)}
+      ${margin(words.toShaft, candidate.clearanceToShaftMm)}
+      ${margin(words.overRim, candidate.reachOverRimMm)}
+      <div class="row"><span>${words.reserve}</span><strong>${reserveFactor === null ? '–' : `${reserveFactor >= 10 ? '> 10' : reserveFactor.toFixed(1)} ${words.times}`}</strong></div>
+    </label>`;
+  }
+
+  /** Everything that asks for care about the chosen one. */
+  private reasons({ reasons }: Candidate): TemplateResult | typeof nothing {
+    const shown = reasons.filter(({ severity }) => severity !== 'good');
+    if (shown.length === 0) return nothing;
+    return html`<ul class="reasons">${shown.map((finding) => {
+      const { says, todo } = writeFinding(finding, this.catalogue, this.writing);
+      return html`<li>${severitySign(finding.severity)}<span><span class="visually-hidden">${this.words.findings.signs[finding.severity]}: </span>${says}${todo === null ? nothing : html` <b>${todo}</b>`}</span></li>`;
+    })}</ul>`;
+  }
+
+  private more(candidates: readonly Candidate[], count: number): TemplateResult {
+    return html`<details><summary>${this.words.choices.more.replace('{count}', String(count))}</summary>
+      <ul class="misses">${candidates.map(({ name, verdict }) => html`<li><span>${name}</span><span>${this.catalogue.values[verdict] ?? verdict}</span></li>`)}</ul>
+    </details>`;
+  }
+
+  private misses(nearMisses: DriverSearchOutput['nearMisses'], count: number): TemplateResult {
+    const words = this.words.choices;
+    return html`<details><summary>${words.nearMisses.replace('{count}', String(count))}</summary>
+      <ul class="misses">${nearMisses.map(({ name, dimension, missMm }) => html`<li><span>${name}</span><span>${dimension === null ? '' : (words.dimensions[dimension] ?? dimension)}${missMm === null ? '' : ` ${words.missesBy} ${this.mm(missMm)}`}</span></li>`)}</ul>
+    </details>`;
+  }
+
+  private mm(value: number): string {
+    return writeValue('valueMm', Math.round(value * 100) / 100, this.writing);
+  }
+
+  private bare(value: number): string {
+    return this.mm(value).replace(/\s*(mm|in)$/u, '');
+  }
+
+  private choose(name: string): void {
+    this.dispatchEvent(new CustomEvent<DriverChoice>('seat-driver', { detail: { name }, bubbles: true, composed: true }));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'seat-driver-choices': SeatDriverChoices;
+  }
+  interface HTMLElementEventMap {
+    'seat-driver': CustomEvent<DriverChoice>;
+  }
+}

@@ -1,0 +1,61 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import type { Finding, Severity } from '@seatwright/core/result';
+import { english, plainStyle, writeFinding, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
+import { severitySign } from '../internal/severity-sign.js';
+import { signStyles } from '../internal/sign-styles.js';
+import { heldMark, sourceText, type SourceTitle } from '../internal/source-text.js';
+import { tokens } from '../internal/tokens.js';
+import type { ElementWords } from '../words/element-words.js';
+import { englishWords } from '../words/english.js';
+import { styles } from './findings.styles.js';
+
+const order: readonly Severity[] = ['bad', 'unknown', 'care', 'note', 'good'];
+
+/** Findings, worst first: sign, sentence, what to do, where it comes from. What is in order is folded away. */
+export class SeatFindings extends LitElement {
+  static override styles = [tokens, signStyles, styles];
+
+  @property({ attribute: false }) findings: readonly Finding[] = [];
+  /** Titles of the sources by id, as a job sheet lists them. */
+  @property({ attribute: false }) sources: readonly SourceTitle[] = [];
+  @property({ attribute: false }) catalogue: Catalogue = english;
+  @property({ attribute: false }) words: ElementWords = englishWords;
+  @property({ attribute: false }) writing: WritingStyle = plainStyle;
+
+  @state() private isSourced = false;
+
+  override render(): TemplateResult {
+    const sorted = [...this.findings].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
+    const open = sorted.filter(({ severity }) => severity !== 'good');
+    const good = sorted.filter(({ severity }) => severity === 'good');
+    const words = this.words.findings;
+    if (sorted.length === 0) return html`<p class="none">${words.none}</p>`;
+    return html`
+      ${open.length === 0 ? nothing : this.list(open)}
+      ${good.length === 0 ? nothing : html`<details ?open=${open.length === 0}><summary>${words.inOrder.replace('{count}', String(good.length))}</summary>${this.list(good)}</details>`}
+      <button type="button" aria-pressed=${this.isSourced ? 'true' : 'false'} @click=${() => { this.isSourced = !this.isSourced; }}>${this.isSourced ? words.hideSources : words.showSources}</button>
+    `;
+  }
+
+  private list(findings: readonly Finding[]): TemplateResult {
+    return html`<ul>${findings.map((finding) => this.one(finding))}</ul>`;
+  }
+
+  private one(finding: Finding): TemplateResult {
+    const { says, todo } = writeFinding(finding, this.catalogue, this.writing);
+    const isRemembered = finding.source.held === 'memory';
+    return html`<li>
+      ${severitySign(finding.severity)}
+      <p class="says"><span class="visually-hidden">${this.words.findings.signs[finding.severity]}: </span>${says}${isRemembered ? html` <span class="held">[${heldMark('memory', this.catalogue)}]</span>` : nothing}</p>
+      ${todo === null ? nothing : html`<p class="todo">${todo}</p>`}
+      ${this.isSourced ? html`<p class="source">${sourceText(finding.source, this.sources, this.catalogue)}</p>` : nothing}
+    </li>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'seat-findings': SeatFindings;
+  }
+}

@@ -1,0 +1,135 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { property, query } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { CalculationError } from '@seatwright/core/result';
+import type { ElementWords } from '../words/element-words.js';
+import { englishWords } from '../words/english.js';
+import { fieldStyles } from './field-styles.js';
+import { severitySign } from './severity-sign.js';
+import { signStyles } from './sign-styles.js';
+import { tokens } from './tokens.js';
+
+/** What a field makes of the text in it. */
+export interface Understood {
+  readonly value: number;
+  /** The value in words, to stand beside what was typed. */
+  readonly shown: string;
+  /** What to keep in a document, so that it is read the same way without this field. */
+  readonly stored: number | string;
+}
+
+export type FieldReading = { readonly kind: 'empty' } | { readonly kind: 'understood'; readonly understood: Understood } | { readonly kind: 'fault'; readonly message: string };
+
+/** A text field for one quantity: keeps what was typed, shows what was understood, says in words what it did not understand. */
+export abstract class TypedField extends LitElement {
+  static formAssociated = true;
+  static override shadowRootOptions: ShadowRootInit = { ...LitElement.shadowRootOptions, delegatesFocus: true };
+  static override styles = [tokens, signStyles, fieldStyles];
+
+  @property() label = '';
+  @property() name = '';
+  /** The text as typed. */
+  @property() value = '';
+  @property() help = '';
+  @property() placeholder = '';
+  /** A fault found elsewhere (out of range, contradicts another entry); shown when the text itself is understood. */
+  @property() error = '';
+  @property({ type: Boolean, reflect: true }) required = false;
+  @property({ type: Boolean, reflect: true }) disabled = false;
+  @property({ attribute: false }) words: ElementWords = englishWords;
+
+  @query('input') protected input!: HTMLInputElement;
+
+  private readonly internals = this.attachInternals();
+
+  /** What the text means, or throws a `CalculationError` that says what would be understood. */
+  protected abstract understand(text: string): Understood;
+  /** Tells the world. */
+  protected abstract announce(reading: FieldReading): void;
+  /** Characters that a decimal keypad lacks, offered on touch screens: what is shown, what is typed, its name. */
+  protected get keys(): readonly (readonly [shown: string, typed: string, name: string])[] {
+    return [];
+  }
+
+  get reading(): FieldReading {
+    return this.read(this.value);
+  }
+
+  formResetCallback(): void {
+    this.value = this.getAttribute('value') ?? '';
+  }
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('value')) this.internals.setFormValue(this.value);
+  }
+
+  override updated(): void {
+    const fault = this.faultText();
+    if (fault !== '') this.internals.setValidity({ badInput: true }, fault, this.input);
+    else if (this.required && this.value.trim() === '') this.internals.setValidity({ valueMissing: true }, this.words.field.missing, this.input);
+    else this.internals.setValidity({});
+  }
+
+  override render(): TemplateResult {
+    const reading = this.reading;
+    const fault = this.faultText();
+    const describedBy = [fault === '' ? '' : 'error', reading.kind === 'understood' ? 'understood' : '', this.help === '' ? '' : 'help'].filter((id) => id !== '').join(' ');
+    return html`
+      <label for="input">${this.label}</label>
+      <div class="line ${fault === '' ? '' : 'faulty'}">
+        <input
+          id="input"
+          type="text"
+          inputmode="decimal"
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck="false"
+          enterkeyhint="next"
+          .value=${live(this.value)}
+          placeholder=${this.placeholder === '' ? nothing : this.placeholder}
+          ?disabled=${this.disabled}
+          aria-required=${this.required ? 'true' : 'false'}
+          aria-invalid=${fault === '' ? 'false' : 'true'}
+          aria-describedby=${describedBy === '' ? nothing : describedBy}
+          @input=${this.typed}
+        />
+        ${reading.kind === 'understood' ? html`<span class="understood" id="understood"><span class="visually-hidden">${this.words.field.understood} </span>${reading.understood.shown}</span>` : nothing}
+      </div>
+      ${this.keys.length === 0 ? nothing : html`<div class="keys" aria-hidden="true">${this.keys.map(([shown, typed, name]) => html`<button type="button" tabindex="-1" title=${name} @pointerdown=${(event: Event) => { event.preventDefault(); }} @click=${() => { this.insert(typed); }}>${shown}</button>`)}</div>`}
+      ${fault === '' ? nothing : html`<p class="error" id="error">${severitySign('bad')}<span>${fault}</span></p>`}
+      ${this.help === '' ? nothing : html`<p class="help" id="help">${this.help}</p>`}
+    `;
+  }
+
+  private faultText(): string {
+    const reading = this.reading;
+    return reading.kind === 'fault' ? reading.message : this.error;
+  }
+
+  private read(text: string): FieldReading {
+    if (text.trim() === '') return { kind: 'empty' };
+    try {
+      return { kind: 'understood', understood: this.understand(text) };
+    } catch (error) {
+      if (error instanceof CalculationError) return { kind: 'fault', message: plainMessage(error) };
+      throw error;
+    }
+  }
+
+  private typed(): void {
+    this.value = this.input.value;
+    this.announce(this.read(this.value));
+  }
+
+  private insert(text: string): void {
+    this.input.focus();
+    this.input.setRangeText(text, this.input.selectionStart ?? this.value.length, this.input.selectionEnd ?? this.value.length, 'end');
+    this.typed();
+  }
+}
+
+/** The message without the path in front and without what was received: the field shows both already. */
+export function plainMessage(error: CalculationError): string {
+  const body = error.message.replace(/^[\w.[\]]*: /u, '').replace(/, got .*$/su, '');
+  return `${body.charAt(0).toUpperCase()}${body.slice(1)}.`;
+}

@@ -1,0 +1,4 @@
+import { defineElement } from '../internal/define-element.js';
+import { SeatLengthField } from './length-field.js';
+
+defineElement('seat-length-field', SeatLengthField);

@@ -1,0 +1,4 @@
+import { defineElement } from '../internal/define-element.js';
+import { SeatQuantityField } from './quantity-field.js';
+
+defineElement('seat-quantity-field', SeatQuantityField);

@@ -1,0 +1,69 @@
+import { property } from 'lit/decorators.js';
+import { parseAngle, parseHours, parsePressure, parseRotationalSpeed, parseTemperature, writeNumber } from '@seatwright/core/quantity';
+import { invalidInput } from '@seatwright/core/result';
+import { TypedField, type FieldReading, type Understood } from '../internal/typed-field.js';
+
+export type QuantityKind = 'temperature' | 'rotational-speed' | 'pressure' | 'hours' | 'angle' | 'number';
+
+/** A quantity was typed. `value` is in the base unit, null while the text is empty or not understood. */
+export interface QuantityChange {
+  readonly value: number | null;
+  readonly asWritten: string;
+  readonly stored: number | string | undefined;
+}
+
+const readers: Readonly<Record<Exclude<QuantityKind, 'number'>, { readonly unit: string; readonly decimals: number; readonly read: (text: string) => number; readonly keys: readonly string[] }>> = {
+  temperature: { unit: '°C', decimals: 1, read: (text) => parseTemperature(text).valueC, keys: ['−', '°C', '°F'] },
+  'rotational-speed': { unit: 'rpm', decimals: 1, read: (text) => parseRotationalSpeed(text).valueRpm, keys: [] },
+  pressure: { unit: 'MPa', decimals: 4, read: (text) => parsePressure(text).valueMpa, keys: ['−', 'bar', 'psi', 'kPa'] },
+  hours: { unit: 'h', decimals: 1, read: (text) => parseHours(text).valueHours, keys: [] },
+  angle: { unit: '°', decimals: 3, read: (text) => parseAngle(text).valueDeg, keys: ['−'] },
+};
+
+/**
+ * A temperature, speed, pressure, time, angle or plain number as people write it: `77 °F`, `3 psi`, `7800`.
+ * @fires seat-change - at each keystroke; detail `{ value, asWritten, stored }`
+ */
+export class SeatQuantityField extends TypedField {
+  @property() quantity: QuantityKind = 'number';
+  /** Unit of a plain number, shown behind it. */
+  @property() unit = '';
+  @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
+
+  protected override get keys(): readonly (readonly [string, string, string])[] {
+    const typed = this.quantity === 'number' ? [] : readers[this.quantity].keys;
+    return typed.map((key) => [key, key === '−' ? '-' : ` ${key}`, key]);
+  }
+
+  protected override understand(text: string): Understood {
+    if (this.quantity === 'number') {
+      if (!/^\s*[-−]?\d+([.,]\d+)?\s*$/u.test(text)) throw invalidInput('', text, 'a number, such as 0.4', 'a plain number is expected, such as 0.4');
+      const value = Number(text.trim().replace('−', '-').replace(',', '.'));
+      return { value, stored: value, shown: this.unit };
+    }
+    const { unit, decimals, read } = readers[this.quantity];
+    const value = read(text);
+    const isPlain = /^\s*[-−]?\d+([.,]\d+)?\s*$/u.test(text);
+    const written = writeNumber(value, decimals, this.decimalMark);
+    return { value, stored: text.trim(), shown: isPlain ? unit : `= ${trimmed(written)}${unit === '°' ? '' : ' '}${unit}` };
+  }
+
+  protected override announce(reading: FieldReading): void {
+    const detail: QuantityChange = {
+      value: reading.kind === 'understood' ? reading.understood.value : null,
+      asWritten: this.value,
+      stored: reading.kind === 'empty' ? undefined : reading.kind === 'understood' ? reading.understood.stored : this.value,
+    };
+    this.dispatchEvent(new CustomEvent('seat-change', { detail, bubbles: true, composed: true }));
+  }
+}
+
+function trimmed(written: string): string {
+  return /[.,]/u.test(written) ? written.replace(/[.,]?0+$/u, '') : written;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'seat-quantity-field': SeatQuantityField;
+  }
+}

@@ -1,0 +1,191 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { instrumentCatalogue, measuredSize, type OwnInstrument } from '@seatwright/core/measure';
+import { parseAngle, parseLength } from '@seatwright/core/quantity';
+import { CalculationError } from '@seatwright/core/result';
+import { plainStyle, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { fieldStyles } from '../internal/field-styles.js';
+import { severitySign } from '../internal/severity-sign.js';
+import { signStyles } from '../internal/sign-styles.js';
+import { tokens } from '../internal/tokens.js';
+import { plainMessage } from '../internal/typed-field.js';
+import { understandLength } from '../length-field/length-field.js';
+import type { ElementWords } from '../words/element-words.js';
+import { englishWords } from '../words/english.js';
+import { rowsOf, setOf, type RawReadings, type Row } from './internal/raw-readings.js';
+import { styles } from './readings-field.styles.js';
+
+export type { RawReadings } from './internal/raw-readings.js';
+
+/** A set of readings was typed; undefined when nothing is left of it. */
+export interface ReadingsChange {
+  readonly readings: RawReadings | undefined;
+}
+
+/**
+ * Readings of one size with one instrument: as many as one likes, each as typed; mean, ovality and doubt beside them.
+ * An empty place follows the last reading; clearing a reading takes it away.
+ * @fires seat-change - at each keystroke; detail `{ readings }`, as a workshop file keeps them
+ */
+export class SeatReadingsField extends LitElement {
+  static override shadowRootOptions: ShadowRootInit = { ...LitElement.shadowRootOptions, delegatesFocus: true };
+  static override styles = [tokens, signStyles, fieldStyles, styles];
+
+  @property() label = '';
+  @property() measures: 'outside' | 'inside' = 'outside';
+  /** The set as the document has it; undefined for none yet. */
+  @property({ attribute: false }) readings: RawReadings | undefined;
+  @property({ attribute: false }) instruments: readonly OwnInstrument[] = [];
+  @property({ attribute: 'default-unit' }) defaultUnit: 'mm' | 'in' = 'mm';
+  @property() help = '';
+  @property() error = '';
+  @property({ attribute: false }) words: ElementWords = englishWords;
+  @property({ attribute: false }) writing: WritingStyle = plainStyle;
+
+  @state() private rows: readonly Row[] = [];
+  @state() private instrument = '';
+  @state() private isWhereNoted = false;
+  private sent: RawReadings | undefined;
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('readings') || (this.readings !== undefined && this.readings === this.sent)) return;
+    if (this.readings === undefined && this.sent === undefined && changed.get('readings') === undefined && this.hasUpdated) return;
+    this.rows = rowsOf(this.readings);
+    this.instrument = this.readings?.instrument ?? this.instrument;
+    this.isWhereNoted = this.readings?.points?.some((point) => point.angleDeg !== undefined || point.depthMm !== undefined) ?? false;
+    this.sent = this.readings;
+  }
+
+  override render(): TemplateResult {
+    const words = this.words.field;
+    const result = this.result();
+    const fault = result.kind === 'fault' ? result.message : this.error;
+    return html`<fieldset class=${this.isWhereNoted ? 'where' : ''} aria-describedby=${fault === '' ? nothing : 'error'}>
+      <legend>${this.label}</legend>
+      <label for="instrument">${words.instrument}</label>
+      <div class="line choose">
+        <select id="instrument" .value=${live(this.instrument)} @change=${(event: Event) => { this.pick((event.target as HTMLSelectElement).value); }}>
+          <option value="" ?selected=${this.instrument === ''}>${words.chooseInstrument}</option>
+          ${this.choices().map(({ id, name }) => html`<option value=${id} ?selected=${id === this.instrument}>${name}</option>`)}
+        </select>
+      </div>
+      <div class="grid">${[...this.rows, { value: '', angle: '', depth: '' }].map((row, i) => this.row(row, i))}</div>
+      <label class="check"><input type="checkbox" .checked=${live(this.isWhereNoted)} @change=${() => { this.isWhereNoted = !this.isWhereNoted; }} />${words.where}</label>
+      ${result.kind === 'size' ? html`<p class="result">${result.text}</p>` : nothing}
+      ${fault === '' ? nothing : html`<p class="error" id="error">${severitySign('bad')}<span>${fault}</span></p>`}
+      ${this.help === '' ? nothing : html`<p class="help">${this.help}</p>`}
+    </fieldset>`;
+  }
+
+  private row(row: Row, i: number): TemplateResult {
+    const words = this.words.field;
+    const shown = this.understood(row.value);
+    return html`<div class="row">
+      ${this.cell(`value-${i}`, `${words.reading} ${i + 1}`, row.value, shown.isFaulty, (value) => { this.change(i, { value }); }, shown.text)}
+      ${this.isWhereNoted
+        ? html`${this.cell(`angle-${i}`, words.angle, row.angle, isFaulty(() => parseAngle(row.angle), row.angle), (angle) => { this.change(i, { angle }); })}
+          ${this.cell(`depth-${i}`, words.depth, row.depth, isFaulty(() => parseLength(row.depth), row.depth), (depth) => { this.change(i, { depth }); })}`
+        : nothing}
+    </div>`;
+  }
+
+  private cell(id: string, label: string, value: string, isWrong: boolean, typed: (value: string) => void, shown = ''): TemplateResult {
+    return html`<div>
+      <label for=${id}>${label}</label>
+      <div class="line ${isWrong ? 'faulty' : ''}">
+        <input id=${id} type="text" inputmode="decimal" autocomplete="off" spellcheck="false" enterkeyhint="next" .value=${live(value)} aria-invalid=${isWrong ? 'true' : 'false'}
+          @input=${(event: Event) => { typed((event.target as HTMLInputElement).value); }} @change=${() => { this.tidy(); }} />
+        ${shown === '' ? nothing : html`<span class="understood">${shown}</span>`}
+      </div>
+    </div>`;
+  }
+
+  private choices(): readonly { readonly id: string; readonly name: string }[] {
+    const byId = new Map<string, string>();
+    for (const { id, name, measures } of this.instruments) if (measures === this.measures) byId.set(id, name ?? id);
+    for (const { id, name, measures } of instrumentCatalogue()) if (measures === this.measures && !byId.has(id)) byId.set(id, name);
+    if (this.instrument !== '' && !byId.has(this.instrument)) byId.set(this.instrument, familyName(this.instrument, byId, this.measures));
+    return [...byId].map(([id, name]) => ({ id, name }));
+  }
+
+  private understood(text: string): { readonly text: string; readonly isFaulty: boolean } {
+    if (text.trim() === '') return { text: '', isFaulty: false };
+    try {
+      return { text: understandLength(text, this.defaultUnit, this.writing.decimalMark).shown, isFaulty: false };
+    } catch (error) {
+      if (error instanceof CalculationError) return { text: '', isFaulty: true };
+      throw error;
+    }
+  }
+
+  private result(): { readonly kind: 'size'; readonly text: TemplateResult } | { readonly kind: 'fault'; readonly message: string } | { readonly kind: 'none' } {
+    const filled = this.rows.filter((row) => row.value.trim() !== '');
+    if (filled.length === 0) return { kind: 'none' };
+    try {
+      const points = filled.map((row) => ({
+        valueMm: understandLength(row.value, this.defaultUnit, '.').value,
+        ...(row.angle.trim() === '' ? {} : { angleDeg: parseAngle(row.angle).valueDeg }),
+        ...(row.depth.trim() === '' ? {} : { depthMm: parseLength(row.depth).valueMm }),
+      }));
+      if (this.instrument === '') return { kind: 'fault', message: this.words.field.instrumentMissing };
+      const size = measuredSize([{ instrument: this.instrument, points }], this.measures, this.instruments);
+      if (size === null) return { kind: 'none' };
+      const mm = (value: number) => writeValue('valueMm', value, this.writing);
+      const um = (value: number) => writeValue('valueUm', value, this.writing);
+      const words = this.words.field;
+      return {
+        kind: 'size',
+        text: html`${words.mean} <strong>${mm(size.meanMm)}</strong> ± ${mm(size.expandedUncertaintyMm)}${size.ovalityUm === null || size.ovalityUm === 0 ? '' : `, ${words.oval} ${um(size.ovalityUm)}`}${size.taperUm === null ? '' : `, ${words.taper} ${um(size.taperUm)}`}`,
+      };
+    } catch (error) {
+      if (error instanceof CalculationError) return { kind: 'fault', message: plainMessage(error) };
+      throw error;
+    }
+  }
+
+  private pick(instrument: string): void {
+    this.instrument = instrument;
+    this.send();
+  }
+
+  private change(i: number, part: Partial<Row>): void {
+    const rows = [...this.rows];
+    const before = rows[i] ?? { value: '', angle: '', depth: '' };
+    // A touched number is kept as the text that was typed; the others stay as the file had them.
+    rows[i] = { ...before, ...part, raw: 'value' in part ? undefined : before.raw };
+    this.rows = rows;
+    this.send();
+  }
+
+  /** Takes cleared readings away, once a person has left them. */
+  private tidy(): void {
+    if (this.rows.some((row) => row.value.trim() === '')) this.rows = this.rows.filter((row) => row.value.trim() !== '');
+  }
+
+  private send(): void {
+    this.sent = setOf(this.rows, this.instrument, this.defaultUnit);
+    this.dispatchEvent(new CustomEvent<ReadingsChange>('seat-change', { detail: { readings: this.sent }, bubbles: true, composed: true }));
+  }
+}
+
+function isFaulty(read: () => unknown, text: string): boolean {
+  if (text.trim() === '') return false;
+  try {
+    read();
+    return false;
+  } catch {
+    return true;
+  }
+}
+
+/** A family name, `digital-calliper`, stands for the instrument that measures this way. */
+function familyName(id: string, byId: ReadonlyMap<string, string>, measures: string): string {
+  return byId.get(`${id}-${measures}`) ?? id;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'seat-readings-field': SeatReadingsField;
+  }
+}

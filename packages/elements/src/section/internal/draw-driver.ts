@@ -1,0 +1,21 @@
+import { svg, type SVGTemplateResult } from 'lit';
+import { breakLine, line, outline, type Point } from './path.js';
+import type { SectionGeometry } from './section-geometry.js';
+import type { SectionLayout } from './section-layout.js';
+
+/** The driver at its end position, in section, hatched against the housing; broken off on the left. */
+export function drawDriver({ driver }: SectionGeometry, { x, y, driverLeft, brokenBelowMm }: SectionLayout): SVGTemplateResult | '' {
+  if (driver === null) return '';
+  const endX = x(driver.endMm);
+  const top = y(driver.outsideRadiusMm);
+  const inside = y(Math.max(driver.insideRadiusMm, brokenBelowMm));
+  const collar: readonly Point[] = driver.collarRadiusMm === null ? [[driverLeft, top]] : [[x(0), top], [x(0), y(driver.collarRadiusMm)], [driverLeft, y(driver.collarRadiusMm)]];
+  const edge: readonly Point[] = [[driverLeft, inside], [endX, inside], [endX, top], ...collar];
+  const [outerX, outerY] = edge.at(-1) ?? [driverLeft, top];
+  return svg`<g class="driver">
+    <path class="fill" d=${outline(edge)}></path>
+    <path fill="url(#driver)" d=${outline(edge)}></path>
+    <path class="edge" d=${line(edge)}></path>
+    <path class="thin" d=${breakLine([outerX, outerY], [driverLeft, inside])}></path>
+  </g>`;
+}

@@ -1,0 +1,148 @@
+import { nothing, svg, type SVGTemplateResult } from 'lit';
+import { writeLength } from '@seatwright/core/quantity';
+import type { ElementWords } from '../../words/element-words.js';
+import type { LengthStyle } from './dimensions.js';
+import { rangeOf, roundMagnification, type GapMarks } from './gap-marks.js';
+import { round } from './path.js';
+
+interface Options {
+  readonly width: number;
+  /** Scale of the section that the detail belongs to. */
+  readonly sectionPxPerMm: number;
+  readonly words: ElementWords['section'];
+  readonly style: LengthStyle;
+}
+
+interface Label {
+  readonly y: number;
+  readonly text: string;
+  readonly mark: 'seal' | 'bore' | 'doubt' | 'nominal' | 'wanted';
+}
+
+const plotTop = 30;
+const plotHeight = 122;
+export const gapHeight = plotTop + plotHeight + 8;
+
+/** How many times the section the detail is enlarged: a round number. */
+export function magnificationOf(marks: GapMarks, sectionPxPerMm: number): number {
+  const { lowUm, highUm } = rangeOf(marks);
+  return roundMagnification((plotHeight * 2000) / ((highUm - lowUm) * sectionPxPerMm));
+}
+
+/**
+ * The outside of the seal against the bore, magnified: housing above, seal below, as in the section.
+ * Three different marks: a box for where the seal's outside may lie, a solid band for what was read in the bore, a bar with ends for the doubt.
+ */
+export function drawGap(marks: GapMarks, { width, sectionPxPerMm, words, style }: Options): SVGTemplateResult {
+  const magnification = magnificationOf(marks, sectionPxPerMm);
+  const pxPerUm = (magnification * sectionPxPerMm) / 2000;
+  const { lowUm, highUm } = rangeOf(marks);
+  const middleUm = (lowUm + highUm) / 2;
+  const y = (um: number) => round(plotTop + plotHeight / 2 - (um - middleUm) * pxPerUm);
+  const left = 8;
+  const right = Math.min(Math.round(width * 0.42), 230);
+  const split = Math.round(left + (right - left) * 0.5);
+  const bottom = plotTop + plotHeight;
+  return svg`
+    <text class="detail" x=${left} y="17">A</text>
+    <text class="caption" x=${left + 18} y="17">${words.detail.replace('{times}', String(magnification))}</text>
+    <rect class="paper" x=${left} y=${plotTop} width=${right - left} height=${plotHeight}></rect>
+    ${drawHousingSide(marks, y, left, split)}
+    ${drawSealSide(marks, y, split, right, bottom)}
+    <path class="axis" d="M${left - 5} ${y(0)}H${right + 6}"></path>
+    ${drawDoubt(marks, y, (left + split) / 2)}
+    <rect class="frame" x=${left} y=${plotTop} width=${right - left} height=${plotHeight}></rect>
+    ${drawLabels(labelsOf(marks, y, words, style), right, width)}`;
+}
+
+function drawHousingSide({ bore, wanted }: GapMarks, y: (um: number) => number, left: number, split: number): SVGTemplateResult | '' {
+  const width = split - left;
+  if (bore !== null) {
+    const top = Math.min(y(bore.highUm), y(bore.meanUm) - 1.5);
+    const low = Math.max(y(bore.lowUm), y(bore.meanUm) + 1.5);
+    return svg`<rect fill="url(#housing)" x=${left} y=${plotTop} width=${width} height=${Math.max(top - plotTop, 0)}></rect>
+      <rect class="ink" x=${left} y=${top} width=${width} height=${low - top}></rect>`;
+  }
+  if (wanted === null) return '';
+  return svg`<rect fill="url(#housing)" x=${left} y=${plotTop} width=${width} height=${Math.max(y(wanted.highUm) - plotTop, 0)} opacity="0.5"></rect>
+    <rect class="thin dash nofill" x=${left} y=${y(wanted.highUm)} width=${width} height=${y(wanted.lowUm) - y(wanted.highUm)}></rect>`;
+}
+
+function drawSealSide({ seal }: GapMarks, y: (um: number) => number, split: number, right: number, bottom: number): SVGTemplateResult | '' {
+  if (seal === null) return '';
+  const width = right - split;
+  const sure = Math.max(plotTop, y(seal.lowUm));
+  return svg`<rect fill="url(#steel)" x=${split} y=${sure} width=${width} height=${Math.max(bottom - sure, 0)}></rect>
+    <path class="edge" d="M${split} ${sure}H${right}"></path>
+    <rect fill="url(#doubt)" class="box" x=${split} y=${y(seal.highUm)} width=${width} height=${Math.max(y(seal.lowUm) - y(seal.highUm), 1)}></rect>`;
+}
+
+function drawDoubt({ bore }: GapMarks, y: (um: number) => number, x: number): SVGTemplateResult | '' {
+  if (bore === null) return '';
+  const top = y(bore.meanUm + bore.uncertaintyUm);
+  const low = y(bore.meanUm - bore.uncertaintyUm);
+  const path = `M${x} ${top}V${low}M${x - 9} ${top}H${x + 9}M${x - 9} ${low}H${x + 9}`;
+  return svg`<path class="halo" d=${path}></path><path class="whisker" d=${path}></path>`;
+}
+
+function labelsOf({ seal, bore, wanted, nominalMm }: GapMarks, y: (um: number) => number, words: ElementWords['section'], style: LengthStyle): readonly Label[] {
+  const size = (um: number) => bare(writeLength(nominalMm + um / 1000, sizeStyle(style)));
+  const span = (low: number, high: number) => (size(low) === size(high) ? size(low) : `${size(low)} ${words.upTo} ${size(high)}`);
+  const labels: Label[] = [{ y: y(0), mark: 'nominal', text: `ø ${bare(writeLength(nominalMm, sizeStyle(style))).replace(/[.,]?0+$/, '')}` }];
+  if (seal !== null) labels.push({ y: y((seal.lowUm + seal.highUm) / 2), mark: 'seal', text: `${words.sealAsMade} ${span(seal.lowUm, seal.highUm)}` });
+  if (bore !== null) {
+    labels.push({ y: y(bore.meanUm), mark: 'bore', text: `${words.boreRead} ${span(bore.lowUm, bore.highUm)}` });
+    labels.push({ y: y(bore.meanUm - bore.uncertaintyUm), mark: 'doubt', text: `${words.doubt} ± ${bare(writeLength(bore.uncertaintyUm / 1000, sizeStyle(style)))}` });
+  }
+  if (wanted !== null) labels.push({ y: y((wanted.lowUm + wanted.highUm) / 2), mark: 'wanted', text: `${words.boreWanted} ${span(wanted.lowUm, wanted.highUm)}` });
+  return labels.sort((a, b) => a.y - b.y);
+}
+
+/** Labels to the right, in the order of their marks, never closer than a line. */
+function drawLabels(labels: readonly Label[], right: number, width: number): SVGTemplateResult {
+  const step = 19;
+  const places: number[] = [];
+  for (const label of labels) places.push(Math.max(label.y, (places.at(-1) ?? -Infinity) + step));
+  const over = Math.max(0, (places.at(-1) ?? 0) - (plotTop + plotHeight - 6));
+  let ceiling = Infinity;
+  const settled = places.map((place) => place - over);
+  for (let i = settled.length - 1; i >= 0; i -= 1) {
+    settled[i] = Math.min(settled[i] ?? 0, ceiling);
+    ceiling = (settled[i] ?? 0) - step;
+  }
+  const x = right + 30;
+  return svg`${labels.map((label, i) => {
+    const at = round(settled[i] ?? label.y);
+    return svg`<path class="leader" d="M${right + 2} ${label.y}L${right + 10} ${at}H${x - 13}"></path>
+      ${key(label.mark, x - 6, at)}
+      <text class="label" x=${x + 6} y=${at + 4} textLength=${fit(label.text, width - x - 10)} lengthAdjust="spacingAndGlyphs">${label.text}</text>`;
+  })}`;
+}
+
+/** Squeezes a label that would leave the paper; others keep their natural length. */
+function fit(text: string, room: number): string | typeof nothing {
+  return text.length * 6.9 > room ? String(Math.max(room, 40)) : nothing;
+}
+
+function key(mark: Label['mark'], x: number, y: number): SVGTemplateResult {
+  switch (mark) {
+    case 'seal':
+      return svg`<rect class="box" fill="url(#doubt)" x=${x - 6} y=${y - 5} width="12" height="10"></rect>`;
+    case 'bore':
+      return svg`<rect class="ink" x=${x - 6} y=${y - 2.5} width="12" height="5"></rect>`;
+    case 'doubt':
+      return svg`<path class="whisker" d="M${x} ${y - 6}V${y + 6}M${x - 4} ${y - 6}H${x + 4}M${x - 4} ${y + 6}H${x + 4}"></path>`;
+    case 'wanted':
+      return svg`<rect class="thin dash nofill" x=${x - 6} y=${y - 5} width="12" height="10"></rect>`;
+    case 'nominal':
+      return svg`<path class="axis" d="M${x - 7} ${y}H${x + 7}"></path>`;
+  }
+}
+
+function sizeStyle({ lengthUnit, decimalMark }: LengthStyle): { readonly unit: 'mm' | 'in'; readonly decimalMark: '.' | ',' } {
+  return { unit: lengthUnit, decimalMark };
+}
+
+function bare(text: string): string {
+  return text.replace(/\s*(mm|in)$/u, '');
+}

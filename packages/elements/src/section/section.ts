@@ -1,0 +1,172 @@
+import { html, LitElement, nothing, svg, type TemplateResult } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import { keyed } from 'lit/directives/keyed.js';
+import type { ExtractionPlanOutput, SeatingPlanOutput } from '@seatwright/core/handwork';
+import type { SealCheckOutput } from '@seatwright/core/seal';
+import { english, writeValue, type Catalogue } from '@seatwright/core/wording';
+import { tokens } from '../internal/tokens.js';
+import type { ElementWords } from '../words/element-words.js';
+import { englishWords } from '../words/english.js';
+import { describeSection } from './internal/describe-section.js';
+import { dimensionsOf, type LengthStyle, type SectionDimension } from './internal/dimensions.js';
+import { drawBehind } from './internal/draw-behind.js';
+import { drawDimensions } from './internal/draw-dimensions.js';
+import { drawDrill } from './internal/draw-drill.js';
+import { drawDriver } from './internal/draw-driver.js';
+import { drawGap, gapHeight } from './internal/draw-gap.js';
+import { drawHousing } from './internal/draw-housing.js';
+import { drawSeal } from './internal/draw-seal.js';
+import { drawShaft } from './internal/draw-shaft.js';
+import { gapMarksOf, type GapMarks } from './internal/gap-marks.js';
+import { hatchings } from './internal/path.js';
+import { sectionGeometry, type SectionDriver, type SectionGeometry, type SectionMode, type SectionSituation } from './internal/section-geometry.js';
+import { layoutSection, type SectionLayout } from './internal/section-layout.js';
+import { styles } from './section.styles.js';
+
+export type { SectionDriver, SectionMode, SectionSituation } from './internal/section-geometry.js';
+
+/** A tap on a dimension: which one, and the entry it stands for. */
+export interface SectionTap {
+  readonly name: string;
+  readonly path: string;
+}
+
+/**
+ * A half section to scale through shaft, seal, bore, what lies behind and what drives or draws it, with its dimensions and a magnified detail at the bore.
+ * @fires seat-dimension - somebody tapped a dimension that can be entered; detail `{ name, path }`
+ * @csspart drawing - the section, an SVG
+ * @csspart detail - the magnified detail, an SVG
+ */
+export class SeatSection extends LitElement {
+  static override styles = [tokens, styles];
+
+  @property({ attribute: false }) situation: SectionSituation | null = null;
+  @property({ attribute: false }) check: SealCheckOutput | null = null;
+  @property({ attribute: false }) extraction: ExtractionPlanOutput | null = null;
+  @property({ attribute: false }) seating: SeatingPlanOutput | null = null;
+  @property({ attribute: false }) driver: SectionDriver | null = null;
+  @property({ attribute: false }) catalogue: Catalogue = english;
+  @property({ attribute: false }) words: ElementWords = englishWords;
+  /** As driven in, or while the old one is taken out. */
+  @property() mode: SectionMode = 'as driven';
+  @property({ attribute: 'length-unit' }) lengthUnit: 'mm' | 'in' = 'mm';
+  @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
+  /** Name of the dimension to light up. */
+  @property() highlight = '';
+  /** A low drawing without detail, for a place that stays in view while one scrolls. */
+  @property({ type: Boolean, reflect: true }) compact = false;
+  /** Leaves out the table, where a page shows the sizes itself. */
+  @property({ type: Boolean, attribute: 'without-table' }) withoutTable = false;
+  /** Width of the paper in px; 0 follows the place the element is in. */
+  @property({ type: Number, attribute: 'draw-width' }) drawWidth = 0;
+
+  @state() private measuredWidth = 0;
+
+  private readonly observer = new ResizeObserver((entries) => {
+    const width = Math.round(entries.at(-1)?.contentRect.width ?? 0);
+    if (width > 0 && Math.abs(width - this.measuredWidth) > 1) this.measuredWidth = width;
+  });
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.observer.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.observer.disconnect();
+  }
+
+  override render(): TemplateResult {
+    const width = Math.max(this.drawWidth > 0 ? this.drawWidth : this.measuredWidth > 0 ? this.measuredWidth : 358, 260);
+    const geometry = sectionGeometry(this);
+    const layout = layoutSection(geometry, { width, isCompact: this.compact });
+    const dimensions = dimensionsOf(geometry, this.words.section);
+    const marks = this.compact ? null : gapMarksOf(this.check, geometry.outsideMm);
+    return html`<figure>
+      ${this.drawing(geometry, layout, dimensions, marks)}
+      ${marks === null ? nothing : this.detail(marks, layout)}
+      ${this.compact ? nothing : this.caption(geometry, layout, marks)}
+      ${this.compact || this.withoutTable ? nothing : this.table(dimensions)}
+    </figure>`;
+  }
+
+  private get lengthStyle(): LengthStyle {
+    return { lengthUnit: this.lengthUnit, decimalMark: this.decimalMark };
+  }
+
+  private drawing(geometry: SectionGeometry, layout: SectionLayout, dimensions: readonly SectionDimension[], marks: GapMarks | null): TemplateResult {
+    const options = { words: this.words.section, style: this.lengthStyle, highlight: this.highlight, tap: (dimension: SectionDimension) => { this.tap(dimension); } };
+    const tool = geometry.mode === 'taking out' ? drawDrill(geometry, layout) : drawDriver(geometry, layout);
+    const spoken = `${this.words.section.title}. ${describeSection(geometry, this.extraction, this.words.section, this.catalogue, this.lengthStyle)}`;
+    return html`<svg part="drawing" role="img" aria-label=${spoken} viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}>
+      ${hatchings()}
+      ${drawHousing(geometry, layout)}
+      ${drawShaft(geometry, layout)}
+      ${drawBehind(geometry, layout)}
+      ${drawSeal(geometry, layout)}
+      ${keyed(`${geometry.mode} ${geometry.driver?.name ?? ''}`, svg`<g class="${geometry.mode === 'taking out' ? 'drill' : 'driver'} moved">${tool}</g>`)}
+      ${marks === null ? nothing : detailMark(geometry, layout)}
+      ${drawDimensions(geometry, layout, dimensions, options)}
+    </svg>`;
+  }
+
+  private detail(marks: GapMarks, layout: SectionLayout): TemplateResult {
+    const drawing = drawGap(marks, { width: layout.width, sectionPxPerMm: layout.pxPerMm, words: this.words.section, style: this.lengthStyle });
+    return html`<svg part="detail" role="img" aria-label=${this.detailText(marks)} viewBox="0 0 ${layout.width} ${gapHeight}" width=${layout.width} height=${gapHeight}>${hatchings()}${drawing}</svg>`;
+  }
+
+  private detailText({ interference, bore }: GapMarks): string {
+    const words = this.words.section;
+    if (interference === null) return bore === null ? words.notMeasured : words.detail;
+    const um = (value: number) => writeValue('valueUm', value, this.lengthStyle);
+    return `${words.hold}: ${um(interference.lowUm)} ${words.upTo} ${um(interference.highUm)} ${words.onDiameter}`;
+  }
+
+  private caption(geometry: SectionGeometry, layout: SectionLayout, marks: GapMarks | null): TemplateResult {
+    const words = this.words.section;
+    const isStandIn = !(geometry.known.shaft && geometry.known.bore && geometry.known.width);
+    const what = isStandIn ? words.standIn : geometry.mode === 'taking out' ? words.takingOut : `${words.asDriven} ${geometry.driver?.name ?? words.spokenNoDriver}`;
+    const barMm = this.lengthUnit === 'in' ? 12.7 : 10;
+    const barPx = barMm * layout.pxPerMm;
+    return html`<figcaption>
+      <span class="chosen">${what}</span>
+      ${marks?.interference == null ? nothing : html`<span>${this.detailText(marks)}</span>`}
+      <span>${words.unit} ${this.lengthUnit}${isStandIn ? nothing : html`, ${words.scaleBar}: <svg class="bar" aria-hidden="true" width=${barPx + 2} height="9" viewBox="0 0 ${barPx + 2} 9"><path class="thin" d="M1 1V8M1 4.5H${barPx + 1}M${barPx + 1} 1V8"></path></svg> ${this.lengthUnit === 'in' ? '1/2 in' : '10 mm'}`}</span>
+    </figcaption>`;
+  }
+
+  private table(dimensions: readonly SectionDimension[]): TemplateResult {
+    const words = this.words.section;
+    return html`<details>
+      <summary>${words.dimensions}</summary>
+      <table>
+        <thead><tr><th scope="col">${words.dimension}</th><th scope="col">${words.value}</th></tr></thead>
+        <tbody>
+          ${dimensions.map(({ label, valueMm, isDiameter }) => html`<tr><th scope="row">${label}</th><td>${valueMm === null ? words.notKnown : `${isDiameter ? 'ø ' : ''}${writeValue('valueMm', Math.round(valueMm * 1000) / 1000, this.lengthStyle)}`}</td></tr>`)}
+        </tbody>
+      </table>
+    </details>`;
+  }
+
+  private tap({ name, path }: SectionDimension): void {
+    if (path === '') return;
+    this.dispatchEvent(new CustomEvent<SectionTap>('seat-dimension', { detail: { name, path }, bubbles: true, composed: true }));
+  }
+}
+
+/** The ring around the place that the detail enlarges, with its letter. */
+function detailMark({ depthMm, widthMm, boreMm }: SectionGeometry, { x, y }: SectionLayout): TemplateResult {
+  const cx = x(depthMm + widthMm * 0.62);
+  const cy = y(boreMm / 2);
+  return svg`<circle class="mark-ring" cx=${cx} cy=${cy} r="11"></circle><text class="mark-letter" x=${cx + 15} y=${cy - 9}>A</text>` as unknown as TemplateResult;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'seat-section': SeatSection;
+  }
+  interface HTMLElementEventMap {
+    'seat-dimension': CustomEvent<SectionTap>;
+  }
+}

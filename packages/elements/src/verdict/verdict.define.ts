@@ -1,0 +1,4 @@
+import { defineElement } from '../internal/define-element.js';
+import { SeatVerdict } from './verdict.js';
+
+defineElement('seat-verdict', SeatVerdict);

@@ -1,0 +1,77 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
+import type { Finding, Verdict } from '@seatwright/core/result';
+import { english, plainStyle, writeFinding, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
+import { severityOfVerdict, severitySign } from '../internal/severity-sign.js';
+import { signStyles } from '../internal/sign-styles.js';
+import { tokens } from '../internal/tokens.js';
+import type { ElementWords } from '../words/element-words.js';
+import { englishWords } from '../words/english.js';
+import { styles } from './verdict.styles.js';
+
+/** Somebody asks to go to an entry; `path` as in a situation, e.g. `bore.readings`. */
+export interface GoTo {
+  readonly path: string;
+}
+
+/**
+ * The verdict as a stamp: word, shape and colour together, with what made it and the reading to take next.
+ * @fires seat-go - the next reading was asked for; detail `{ path }`
+ * @csspart stamp
+ */
+export class SeatVerdict extends LitElement {
+  static override styles = [tokens, signStyles, styles];
+
+  @property() verdict: Verdict = 'cannot tell';
+  @property({ attribute: false }) findings: readonly Finding[] = [];
+  /** Path of the deciding reading that is missing; null when none is. */
+  @property({ attribute: false }) nextReading: string | null = null;
+  @property({ attribute: false }) catalogue: Catalogue = english;
+  @property({ attribute: false }) words: ElementWords = englishWords;
+  @property({ attribute: false }) writing: WritingStyle = plainStyle;
+  /** The result is older than what is typed. */
+  @property({ type: Boolean, reflect: true }) stale = false;
+  /** The stamp alone, small. */
+  @property({ type: Boolean, reflect: true }) compact = false;
+
+  override render(): TemplateResult {
+    const severity = severityOfVerdict(this.verdict);
+    const stamp = html`<strong class="stamp" part="stamp">${severitySign(severity)}<span>${this.catalogue.values[this.verdict] ?? this.verdict}</span></strong>`;
+    if (this.compact) return html`<div class="verdict ${severity}">${stamp}</div>`;
+    return html`<div class="verdict ${severity} ${this.stale ? 'stale' : ''}">
+      ${stamp}
+      ${this.stale ? html`<p class="stale-note">${this.words.verdict.stale}</p>` : nothing}
+      <ul aria-label=${this.words.verdict.because}>
+        ${decisiveOf(this.findings, this.verdict).map((finding) => html`<li>${writeFinding(finding, this.catalogue, this.writing).says}</li>`)}
+      </ul>
+      ${this.nextReading === null ? nothing : this.next(this.nextReading)}
+    </div>`;
+  }
+
+  private next(path: string): TemplateResult {
+    return html`<p class="next"><button type="button" @click=${() => { this.go(path); }}>${this.words.verdict.next}: ${this.catalogue.readings[path] ?? path}</button></p>`;
+  }
+
+  private go(path: string): void {
+    this.dispatchEvent(new CustomEvent<GoTo>('seat-go', { detail: { path }, bubbles: true, composed: true }));
+  }
+}
+
+/** The one or two findings that made the verdict: the worst deciding ones, else the worst there are. */
+function decisiveOf(findings: readonly Finding[], verdict: Verdict): readonly Finding[] {
+  const wanted = severityOfVerdict(verdict);
+  const of = (severity: Finding['severity'], role?: Finding['role']) => findings.filter((finding) => finding.severity === severity && (role === undefined || finding.role === role));
+  const deciding = of(wanted, 'deciding');
+  if (deciding.length > 0) return deciding.slice(0, 2);
+  const others = findings.filter(({ severity }) => severity === 'bad' || severity === 'unknown' || severity === 'care');
+  return others.slice(0, 2);
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'seat-verdict': SeatVerdict;
+  }
+  interface HTMLElementEventMap {
+    'seat-go': CustomEvent<GoTo>;
+  }
+}

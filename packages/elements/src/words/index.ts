@@ -1,0 +1,2 @@
+export type { ElementWords } from './element-words.js';
+export { englishWords } from './english.js';

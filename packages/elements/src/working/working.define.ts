@@ -1,0 +1,4 @@
+import { defineElement } from '../internal/define-element.js';
+import { SeatWorking } from './working.js';
+
+defineElement('seat-working', SeatWorking);

@@ -1,0 +1,70 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
+import type { WorkingStep } from '@seatwright/core/result';
+import { english, type Catalogue } from '@seatwright/core/wording';
+import { sourceText, type SourceTitle } from '../internal/source-text.js';
+import { tokens } from '../internal/tokens.js';
+import type { ElementWords } from '../words/element-words.js';
+import { englishWords } from '../words/english.js';
+import { styles } from './working.styles.js';
+
+/** The working of a calculation: each formula with its numbers, each value read from a table, each choice with its reason. */
+export class SeatWorking extends LitElement {
+  static override styles = [tokens, styles];
+
+  @property({ attribute: false }) steps: readonly WorkingStep[] = [];
+  @property({ attribute: false }) sources: readonly SourceTitle[] = [];
+  @property({ attribute: false }) catalogue: Catalogue = english;
+  @property({ attribute: false }) words: ElementWords = englishWords;
+  @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
+
+  override render(): TemplateResult {
+    if (this.steps.length === 0) return html`<p class="numbers">${this.words.working.none}</p>`;
+    return html`<ol role="list">${this.steps.map((step) => this.one(step))}</ol>`;
+  }
+
+  private one(step: WorkingStep): TemplateResult {
+    const value = typeof step.value === 'number' ? this.number(step.value) : (this.catalogue.values[step.value] ?? step.value);
+    return html`<li>
+      <p class="meaning"><span>${step.meaning}</span><span class="value">${step.symbol} = ${value}${step.unit === '' ? nothing : ` ${step.unit}`}</span></p>
+      ${this.how(step)}
+      <p class="source">${sourceText(step.source, this.sources, this.catalogue)}</p>
+    </li>`;
+  }
+
+  private how(step: WorkingStep): TemplateResult {
+    const words = this.words.working;
+    switch (step.kind) {
+      case 'formula': {
+        const numbers = Object.entries(step.scope).map(([name, value]) => `${name} = ${this.number(value)}`).join(', ');
+        return html`<p class="formula">${step.symbol} = ${asPrinted(step.formula)}</p>${numbers === '' ? nothing : html`<p class="numbers">${words.with} ${numbers}</p>`}`;
+      }
+      case 'lookup':
+        return html`<p class="numbers">${words.table} ${step.table}, ${words.row} ${step.row}, ${step.column}</p>`;
+      case 'choice':
+        return html`<p class="numbers">${words.because} ${step.why}</p>`;
+    }
+  }
+
+  private number(value: number): string {
+    const text = String(Number(value.toPrecision(6))).replace('-', '−');
+    return this.decimalMark === ',' ? text.replace('.', ',') : text;
+  }
+}
+
+/** A formula as one would write it by hand; the text itself stays the one that is evaluated. */
+function asPrinted(formula: string): string {
+  return formula
+    .replace(/\bsqrt\(/gu, '√(')
+    .replace(/\bpi\b/gu, 'π')
+    .replace(/\s*\^\s*2\b/gu, '²')
+    .replace(/\s*\^\s*3\b/gu, '³')
+    .replace(/\s*\*\s*/gu, ' · ')
+    .replace(/ - /gu, ' − ');
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'seat-working': SeatWorking;
+  }
+}
