@@ -44,9 +44,11 @@ export class CalculationError extends Error {
 
   /** The same error seen from further out: `path` goes in front. */
   within(outerPath: string): CalculationError {
+    const path = joinPath(outerPath, this.path);
+    const head = `${this.path === '' ? 'input' : this.path}: `;
     return new CalculationError(this.code, {
-      path: joinPath(outerPath, this.path),
-      message: this.message,
+      path,
+      message: this.message.startsWith(head) ? `${path === '' ? 'input' : path}: ${this.message.slice(head.length)}` : this.message,
       received: this.received,
       allowed: this.allowed,
     });

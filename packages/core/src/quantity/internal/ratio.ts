@@ -1,0 +1,36 @@
+/** An exact fraction of whole numbers; `bottom` is above zero. */
+export interface Ratio {
+  readonly top: bigint;
+  readonly bottom: bigint;
+}
+
+export function ratio(top: bigint | number, bottom: bigint | number = 1): Ratio {
+  return { top: BigInt(top), bottom: BigInt(bottom) };
+}
+
+export function plus(a: Ratio, b: Ratio): Ratio {
+  return { top: a.top * b.bottom + b.top * a.bottom, bottom: a.bottom * b.bottom };
+}
+
+export function times(a: Ratio, b: Ratio): Ratio {
+  return { top: a.top * b.top, bottom: a.bottom * b.bottom };
+}
+
+export function negated(a: Ratio): Ratio {
+  return { top: -a.top, bottom: a.bottom };
+}
+
+/** A decimal text with a dot (`19.05`) as a fraction, exactly. */
+export function decimalRatio(text: string): Ratio {
+  const [whole = '', part = ''] = text.split('.');
+  return { top: BigInt((whole === '' ? '0' : whole) + part), bottom: 10n ** BigInt(part.length) };
+}
+
+/** The nearest number with nine decimals: rounded once, at the end. */
+export function toNumber({ top, bottom }: Ratio): number {
+  const scale = 1_000_000_000n;
+  const sign = top < 0n ? -1n : 1n;
+  const scaled = (2n * top * sign * scale + bottom) / (2n * bottom);
+  const number = Number(sign * (scaled / scale)) + Number(sign * (scaled % scale)) / 1e9;
+  return number === 0 ? 0 : number;
+}

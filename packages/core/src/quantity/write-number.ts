@@ -1,0 +1,8 @@
+export type DecimalMark = '.' | ',';
+
+/** A number with a fixed count of decimals, a true minus sign, and the decimal mark of the reader. */
+export function writeNumber(value: number, decimals: number, decimalMark: DecimalMark = '.'): string {
+  const text = Math.abs(value).toFixed(decimals);
+  const isZero = Number(text) === 0;
+  return (value < 0 && !isZero ? '−' : '') + (decimalMark === ',' ? text.replace('.', ',') : text);
+}
