@@ -1,10 +1,9 @@
 import * as z from 'zod/mini';
-import { lengthField } from '../quantity/index.js';
+import { deviationField, lengthField } from '../quantity/index.js';
 import {
   candourFields,
   choiceField,
   defineCalculation,
-  numberField,
   outputNumber,
   plainGeometry,
   source,
@@ -55,8 +54,8 @@ const candidates = z.readonly(
   ),
 );
 
-const deviationField = (label: string) => z.optional(numberField({ label, from: -100_000, upTo: 100_000, unit: 'µm' }));
-const sizeField = (label: string) => z.optional(lengthField({ label, over: 0, upTo: 4000, unit: 'mm' }));
+const givenDeviation = (label: string) => z.optional(deviationField({ label, from: -100_000, upTo: 100_000, unit: 'µm' }));
+const givenSize = (label: string) => z.optional(lengthField({ label, over: 0, upTo: 4000, unit: 'mm' }));
 
 /**
  * Which class is this?  Classes whose zone equals the given range, holds it, or lies nearest to it
@@ -71,10 +70,10 @@ export const identifyClass = defineCalculation({
   input: z.strictObject({
     nominalMm: nominalField,
     kind: choiceField(['hole', 'shaft'], { label: 'hole or shaft' }),
-    upperLimitDeviationUm: deviationField('upper limit deviation'),
-    lowerLimitDeviationUm: deviationField('lower limit deviation'),
-    largestMm: sizeField('largest size, permitted or measured'),
-    smallestMm: sizeField('smallest size, permitted or measured'),
+    upperLimitDeviationUm: givenDeviation('upper limit deviation'),
+    lowerLimitDeviationUm: givenDeviation('lower limit deviation'),
+    largestMm: givenSize('largest size, permitted or measured'),
+    smallestMm: givenSize('smallest size, permitted or measured'),
     sizesMm: z.optional(
       z.array(lengthField({ label: 'measured size', over: 0, upTo: 4000, unit: 'mm' })).check(z.minLength(1), z.maxLength(10_000)),
     ),

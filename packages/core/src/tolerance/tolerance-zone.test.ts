@@ -25,6 +25,10 @@ describe('tolerance zone', () => {
     expect(toleranceZone.run({ nominalMm: 25, toleranceClass: ' JS 7 ' })).toMatchObject({ toleranceClass: 'JS7', upperLimitDeviationUm: 10.5, lowerLimitDeviationUm: -10.5 });
   });
 
+  it('takes a length as people write it', () => {
+    expect(toleranceZone.run({ nominalMm: '1 3/8 in', toleranceClass: 'h11' })).toMatchObject({ nominalMm: 34.925, lowerLimitDeviationUm: -160, lowerLimitOfSizeMm: 34.765 });
+  });
+
   it('tells grade 01 from grade 1 and grade 0', () => {
     const widths = ['h01', 'h0', 'h1'].map((toleranceClass) => toleranceZone.run({ nominalMm: 2, toleranceClass }).lowerLimitDeviationUm);
     expect(widths).toEqual([-0.3, -0.5, -0.8]);
@@ -65,7 +69,7 @@ describe('tolerance zone', () => {
     expect(thrown({ nominalMm: 25, toleranceClass })).toMatchObject({ code: 'invalid-input', path: 'toleranceClass' });
   });
 
-  it.each([0, -5, Number.NaN, Infinity, 3150.001, '25', null])('does not take %j for a nominal size', (nominalMm) => {
+  it.each([0, -5, Number.NaN, Infinity, 3150.001, '25 bar', '0', '4 m', null])('does not take %j for a nominal size', (nominalMm) => {
     expect(thrown({ nominalMm, toleranceClass: 'H7' })).toMatchObject({ code: 'invalid-input', path: 'nominalMm' });
   });
 
