@@ -26,7 +26,23 @@ export const toleranceZone = defineCalculation({
   compute({ nominalMm, toleranceClass }) {
     const name = readClassName(toleranceClass, 'toleranceClass');
     const zone = zoneOf(nominalMm, name, 'toleranceClass');
-    return { ...zone, assumptions: zoneAssumptions(name, nominalMm), notChecked: nothingLeftOut };
+    // Written out field by field: spreading costs more than all the rest.
+    return {
+      nominalMm: zone.nominalMm,
+      toleranceClass: zone.toleranceClass,
+      kind: zone.kind,
+      letter: zone.letter,
+      grade: zone.grade,
+      upperLimitDeviationUm: zone.upperLimitDeviationUm,
+      lowerLimitDeviationUm: zone.lowerLimitDeviationUm,
+      standardToleranceUm: zone.standardToleranceUm,
+      fundamentalDeviationUm: zone.fundamentalDeviationUm,
+      upperLimitOfSizeMm: zone.upperLimitOfSizeMm,
+      lowerLimitOfSizeMm: zone.lowerLimitOfSizeMm,
+      held: zone.held,
+      assumptions: zoneAssumptions(name, nominalMm),
+      notChecked: nothingLeftOut,
+    };
   },
   explain(input, output) {
     return zoneWorking(output, readClassName(input.toleranceClass, 'toleranceClass'), input.nominalMm);
