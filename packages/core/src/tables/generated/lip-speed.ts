@@ -1,0 +1,42 @@
+// Generated from reference/seal/lip-speed.csv by reference/generate.mjs: do not edit.
+import type { Held } from '../held.js';
+
+/** Speed limits of lips (source tribology-handbook-b23; held as: page). */
+export const lipSpeed: {
+  readonly id: string;
+  readonly title: string;
+  readonly source: string;
+  readonly clause: string;
+  readonly held: Held;
+  readonly sha256: string;
+  readonly rowCount: number;
+  readonly columns: {
+    readonly material: readonly ('any' | 'NBR' | 'HNBR' | 'ACM' | 'VMQ' | 'FKM' | 'EPDM' | 'PTFE')[];
+    readonly shaftOverMm: readonly (number | null)[];
+    readonly shaftUpToMm: readonly (number | null)[];
+    readonly speedMaxMps: readonly (number | null)[];
+    readonly speedMaxRpm: readonly (number | null)[];
+    readonly rowSource: readonly string[];
+    readonly held: readonly ('page' | 'memory')[];
+  };
+  readonly marks: Readonly<Record<never, readonly Held[]>>;
+} = {
+  id: 'lip-speed',
+  title: 'Speed limits of lips',
+  source: 'tribology-handbook-b23',
+  clause: 'lip seals',
+  held: 'page',
+  sha256: 'fa21b4f9f65a39ce1f7531ff58f15d566b5ae7e4b15545b048e9876217ef0280',
+  rowCount: 9,
+  columns: {
+    material: ['any', 'NBR', 'FKM', 'NBR', 'HNBR', 'ACM', 'VMQ', 'EPDM', 'PTFE'],
+    shaftOverMm: [0, 75, null, null, null, null, null, null, null],
+    shaftUpToMm: [35, null, null, null, null, null, null, null, null],
+    speedMaxMps: [null, 15, 38, 14, 20, 20, 38, 15, 30],
+    speedMaxRpm: [8000, null, null, null, null, null, null, null, null],
+    rowSource: ['tribology-handbook-b23', 'tribology-handbook-b23', 'seal-trade-pages', 'general-memory', 'general-memory', 'general-memory', 'general-memory', 'general-memory', 'general-memory'],
+    held: ['page', 'page', 'page', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory'],
+  },
+  marks: {
+  },
+};

@@ -1,0 +1,40 @@
+// Generated from reference/seal/lip-temperature.csv by reference/generate.mjs: do not edit.
+import type { Held } from '../held.js';
+
+/** Temperatures of lip rubbers (source tribology-handbook-b23; held as: page). */
+export const lipTemperature: {
+  readonly id: string;
+  readonly title: string;
+  readonly source: string;
+  readonly clause: string;
+  readonly held: Held;
+  readonly sha256: string;
+  readonly rowCount: number;
+  readonly columns: {
+    readonly material: readonly ('NBR' | 'HNBR' | 'ACM' | 'VMQ' | 'FKM' | 'EPDM' | 'PTFE')[];
+    readonly kind: readonly ('working' | 'rubber-limit')[];
+    readonly minC: readonly number[];
+    readonly maxC: readonly (number | null)[];
+    readonly rowSource: readonly string[];
+    readonly held: readonly ('page' | 'memory')[];
+  };
+  readonly marks: Readonly<Record<never, readonly Held[]>>;
+} = {
+  id: 'lip-temperature',
+  title: 'Temperatures of lip rubbers',
+  source: 'tribology-handbook-b23',
+  clause: 'sealing lip materials',
+  held: 'page',
+  sha256: 'a67bbcd8285affb9fec3a20fa435ba08ef2fe481010029d190e97ad81a87b430',
+  rowCount: 13,
+  columns: {
+    material: ['NBR', 'NBR', 'HNBR', 'HNBR', 'ACM', 'ACM', 'VMQ', 'VMQ', 'FKM', 'FKM', 'EPDM', 'EPDM', 'PTFE'],
+    kind: ['rubber-limit', 'working', 'rubber-limit', 'working', 'rubber-limit', 'working', 'rubber-limit', 'working', 'rubber-limit', 'working', 'rubber-limit', 'working', 'working'],
+    minC: [-40, -40, -25, -30, -25, -20, -60, -70, -20, -30, -40, -40, -70],
+    maxC: [125, 100, 140, 150, 150, 130, 225, 200, 250, 200, null, 150, 200],
+    rowSource: ['japanese-seal-handbook', 'tribology-handbook-b23', 'japanese-seal-handbook', 'general-memory', 'japanese-seal-handbook', 'tribology-handbook-b23', 'japanese-seal-handbook', 'tribology-handbook-b23', 'japanese-seal-handbook', 'tribology-handbook-b23', 'japanese-seal-handbook', 'general-memory', 'general-memory'],
+    held: ['page', 'page', 'page', 'memory', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'memory', 'memory'],
+  },
+  marks: {
+  },
+};

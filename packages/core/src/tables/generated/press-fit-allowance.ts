@@ -1,0 +1,44 @@
+// Generated from reference/seal/press-fit-allowance.csv by reference/generate.mjs: do not edit.
+import type { Held } from '../held.js';
+
+/** Allowance of the seal outside over the nominal bore (source iso-6194-1-2007; held as: page). */
+export const pressFitAllowance: {
+  readonly id: string;
+  readonly title: string;
+  readonly source: string;
+  readonly clause: string;
+  readonly held: Held;
+  readonly sha256: string;
+  readonly rowCount: number;
+  readonly columns: {
+    readonly set: readonly ('iso-6194-1' | 'din-3760' | 'rma-metric')[];
+    readonly construction: readonly ('metal-case' | 'rubber-covered' | 'rubber-covered-ribbed')[];
+    readonly overMm: readonly number[];
+    readonly upToMm: readonly number[];
+    readonly allowanceMinMm: readonly number[];
+    readonly allowanceMaxMm: readonly number[];
+    readonly outOfRoundMaxMm: readonly (number | null)[];
+    readonly held: readonly ('page' | 'memory')[];
+  };
+  readonly marks: Readonly<Record<never, readonly Held[]>>;
+} = {
+  id: 'press-fit-allowance',
+  title: 'Allowance of the seal outside over the nominal bore',
+  source: 'iso-6194-1-2007',
+  clause: 'press-fit allowance',
+  held: 'page',
+  sha256: 'c6572b5d20895c67f0cd13be1cd8d4e95cbe8c64c23938a804d7075d21788a95',
+  rowCount: 47,
+  columns: {
+    set: ['iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'iso-6194-1', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'din-3760', 'rma-metric', 'rma-metric', 'rma-metric', 'rma-metric', 'rma-metric', 'rma-metric', 'rma-metric', 'rma-metric', 'rma-metric', 'rma-metric', 'rma-metric', 'rma-metric'],
+    construction: ['metal-case', 'metal-case', 'metal-case', 'metal-case', 'metal-case', 'metal-case', 'metal-case', 'rubber-covered', 'rubber-covered', 'rubber-covered', 'rubber-covered', 'rubber-covered', 'rubber-covered', 'rubber-covered-ribbed', 'rubber-covered-ribbed', 'rubber-covered-ribbed', 'rubber-covered-ribbed', 'metal-case', 'metal-case', 'metal-case', 'metal-case', 'metal-case', 'metal-case', 'rubber-covered', 'rubber-covered', 'rubber-covered', 'rubber-covered', 'rubber-covered', 'rubber-covered', 'rubber-covered-ribbed', 'rubber-covered-ribbed', 'rubber-covered-ribbed', 'rubber-covered-ribbed', 'rubber-covered-ribbed', 'rubber-covered-ribbed', 'metal-case', 'metal-case', 'metal-case', 'metal-case', 'metal-case', 'metal-case', 'rubber-covered', 'rubber-covered', 'rubber-covered', 'rubber-covered', 'rubber-covered', 'rubber-covered'],
+    overMm: [0, 50, 80, 120, 180, 300, 440, 0, 50, 80, 120, 180, 300, 80, 120, 180, 300, 0, 50, 80, 120, 180, 300, 0, 50, 80, 120, 180, 300, 0, 50, 80, 120, 180, 300, 0, 50, 80, 120, 180, 300, 0, 50, 80, 120, 180, 300],
+    upToMm: [50, 80, 120, 180, 300, 440, 500, 50, 80, 120, 180, 300, 440, 120, 180, 300, 440, 50, 80, 120, 180, 300, 500, 50, 80, 120, 180, 300, 500, 50, 80, 120, 180, 300, 500, 50, 80, 120, 180, 300, 400, 50, 80, 120, 180, 300, 400],
+    allowanceMinMm: [0.08, 0.09, 0.1, 0.12, 0.15, 0.2, 0.2, 0.15, 0.2, 0.2, 0.25, 0.25, 0.3, 0.2, 0.25, 0.25, 0.3, 0.1, 0.13, 0.15, 0.18, 0.2, 0.23, 0.15, 0.2, 0.2, 0.25, 0.25, 0.3, 0.2, 0.25, 0.25, 0.3, 0.3, 0.35, 0.08, 0.09, 0.1, 0.12, 0.2, 0.2, 0.15, 0.2, 0.2, 0.25, 0.3, 0.3],
+    allowanceMaxMm: [0.2, 0.23, 0.25, 0.28, 0.35, 0.45, 0.45, 0.3, 0.35, 0.35, 0.45, 0.45, 0.55, 0.45, 0.5, 0.55, 0.65, 0.2, 0.23, 0.25, 0.28, 0.3, 0.35, 0.3, 0.35, 0.35, 0.45, 0.45, 0.55, 0.4, 0.45, 0.45, 0.55, 0.55, 0.65, 0.2, 0.23, 0.25, 0.28, 0.35, 0.45, 0.3, 0.35, 0.35, 0.45, 0.45, 0.55],
+    outOfRoundMaxMm: [0.18, 0.25, 0.3, 0.4, null, null, null, 0.25, 0.35, 0.5, 0.65, 0.8, 1, 0.5, 0.65, 0.8, 1, 0.25, 0.35, 0.5, 0.65, 0.8, 1, 0.25, 0.35, 0.5, 0.65, 0.8, 1, 0.25, 0.35, 0.5, 0.65, 0.8, 1, 0.18, 0.25, 0.3, null, null, null, 0.25, 0.35, 0.5, null, null, null],
+    held: ['page', 'page', 'page', 'page', 'page', 'page', 'memory', 'page', 'page', 'page', 'page', 'page', 'page', 'memory', 'memory', 'memory', 'memory', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page'],
+  },
+  marks: {
+  },
+};
