@@ -30,6 +30,8 @@ export abstract class TypedField extends LitElement {
   @property() name = '';
   /** The text as typed. */
   @property() value = '';
+  /** The entry as a document has it: a number in the base unit, or text. Setting it shows it, unless it is what was just typed here. */
+  @property({ attribute: false }) stored: number | string | undefined;
   @property() help = '';
   @property() placeholder = '';
   /** A fault found elsewhere (out of range, contradicts another entry); shown when the text itself is understood. */
@@ -41,11 +43,18 @@ export abstract class TypedField extends LitElement {
   @query('input') protected input!: HTMLInputElement;
 
   private readonly internals = this.attachInternals();
+  private sent: number | string | undefined;
 
   /** What the text means, or throws a `CalculationError` that says what would be understood. */
   protected abstract understand(text: string): Understood;
-  /** Tells the world. */
-  protected abstract announce(reading: FieldReading): void;
+  /** Tells the world what was typed; `stored` is what a document should keep. */
+  protected abstract announce(reading: FieldReading, stored: number | string | undefined): void;
+
+  /** How an entry of a document is shown. */
+  protected textOf(stored: number | string | undefined): string {
+    return stored === undefined ? '' : String(stored);
+  }
+
   /** Characters that a decimal keypad lacks, offered on touch screens: what is shown, what is typed, its name. */
   protected get keys(): readonly (readonly [shown: string, typed: string, name: string])[] {
     return [];
@@ -60,7 +69,11 @@ export abstract class TypedField extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('value')) this.internals.setFormValue(this.value);
+    if (changed.has('stored') && (this.stored !== this.sent || this.stored === undefined && this.reading.kind !== 'empty')) {
+      this.sent = this.stored;
+      this.value = this.textOf(this.stored);
+    }
+    if (changed.has('value') || changed.has('stored')) this.internals.setFormValue(this.value);
   }
 
   override updated(): void {
@@ -118,7 +131,9 @@ export abstract class TypedField extends LitElement {
 
   private typed(): void {
     this.value = this.input.value;
-    this.announce(this.read(this.value));
+    const reading = this.read(this.value);
+    this.sent = reading.kind === 'empty' ? undefined : reading.kind === 'understood' ? reading.understood.stored : this.value;
+    this.announce(reading, this.sent);
   }
 
   private insert(text: string): void {

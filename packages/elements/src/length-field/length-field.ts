@@ -28,11 +28,15 @@ export class SeatLengthField extends TypedField {
     return understandLength(text, this.defaultUnit, this.decimalMark);
   }
 
-  protected override announce(reading: FieldReading): void {
+  protected override textOf(stored: number | string | undefined): string {
+    return typeof stored === 'number' && this.defaultUnit === 'in' ? `${stored} mm` : super.textOf(stored);
+  }
+
+  protected override announce(reading: FieldReading, stored: number | string | undefined): void {
     const detail: LengthChange = {
       valueMm: reading.kind === 'understood' ? reading.understood.value : null,
       asWritten: this.value,
-      stored: reading.kind === 'empty' ? undefined : reading.kind === 'understood' ? reading.understood.stored : this.value,
+      stored,
     };
     this.dispatchEvent(new CustomEvent('seat-change', { detail, bubbles: true, composed: true }));
   }

@@ -48,11 +48,11 @@ export class SeatQuantityField extends TypedField {
     return { value, stored: text.trim(), shown: isPlain ? unit : `= ${trimmed(written)}${unit === '°' ? '' : ' '}${unit}` };
   }
 
-  protected override announce(reading: FieldReading): void {
+  protected override announce(reading: FieldReading, stored: number | string | undefined): void {
     const detail: QuantityChange = {
       value: reading.kind === 'understood' ? reading.understood.value : null,
       asWritten: this.value,
-      stored: reading.kind === 'empty' ? undefined : reading.kind === 'understood' ? reading.understood.stored : this.value,
+      stored,
     };
     this.dispatchEvent(new CustomEvent('seat-change', { detail, bubbles: true, composed: true }));
   }

@@ -1,0 +1,44 @@
+import { isObject, listAt, textAt, valueAt, type Json, type JsonObject, type Path } from './raw-document.js';
+
+/** One position of one machine in a workshop file. */
+export interface Place {
+  readonly machine: number;
+  readonly position: number;
+}
+
+export interface NamedPlace extends Place {
+  readonly machineName: string;
+  readonly positionName: string;
+}
+
+/** Every position of the file, as far as it can be made out. */
+export function placesIn(document: JsonObject): readonly NamedPlace[] {
+  return listAt(document, ['machines']).flatMap((machine, m) =>
+    listAt(machine, ['positions']).flatMap((position, p) => (isObject(position) ? [{ machine: m, position: p, machineName: textAt(machine, ['name']), positionName: textAt(position, ['name']) }] : [])),
+  );
+}
+
+export function machinePath({ machine }: Place): Path {
+  return ['machines', machine];
+}
+
+export function positionPath({ machine, position }: Place): Path {
+  return ['machines', machine, 'positions', position];
+}
+
+/** The numbers of the parts that are seals. */
+export function sealPartsOf(document: JsonObject, place: Place): readonly number[] {
+  return listAt(document, [...positionPath(place), 'parts']).flatMap((part, i) => (valueAt(part, ['kind']) === 'seal' ? [i] : []));
+}
+
+/** The file with that position alone: what stands elsewhere in it cannot hold up this sheet. */
+export function withPlaceAlone(document: JsonObject, place: Place): JsonObject {
+  const machine = valueAt(document, machinePath(place));
+  const position = valueAt(document, positionPath(place));
+  return { ...document, machines: [{ ...(isObject(machine) ? machine : {}), positions: [position ?? {}] }] satisfies Json };
+}
+
+/** A new file with one position and nothing in it. */
+export function emptyWorkshop(): JsonObject {
+  return { format: 'seatwright', version: 1, machines: [{ name: 'New machine', positions: [{ name: 'new position', parts: [{ kind: 'seal' }] }] }] };
+}

@@ -1,0 +1,33 @@
+import { html, type TemplateResult } from 'lit';
+import { isFinished } from '../document/without-unfinished.js';
+import { listAt, textAt, valueAt, withValue } from '../document/raw-document.js';
+import { filePathOf, type SheetContext } from '../view/sheet-context.js';
+import { words } from '../words.js';
+import { keyOf, wordOf } from './entry.js';
+import type { ItemForm } from './groups.js';
+import { renderField } from './render-entry.js';
+
+/** A list of things that are described field by field: what stands on the shaft, the tools at hand. */
+export function renderList(form: ItemForm, addWord: string, unfinishedWord: string, context: SheetContext): TemplateResult {
+  const { document, actions } = context;
+  const path = filePathOf(form, context);
+  const items = listAt(document, path);
+  const listName = String(path.at(-1));
+  return html`<div class="items wide">
+    ${items.map((item, i) => {
+      const itemKey = `${keyOf(form)}[${i}]`;
+      const title = textAt(item, ['name']) || wordOf(textAt(item, ['kind'])) || String(i + 1);
+      return html`<details class="item" data-item=${itemKey} ?open=${!isFinished(listName, item)}>
+        <summary><span>${title}</span><span class="quiet">${itemLine(textAt(item, ['outsideMm']) || textAt(item, ['diameterMm']))}</span></summary>
+        <div class="fields">${form.fields.map(({ key, entry }) => renderField(entry, `${itemKey}.${key}`, [...path, i, key], context))}</div>
+        ${isFinished(listName, item) ? '' : html`<p class="quiet">${unfinishedWord}</p>`}
+        <button type="button" class="plain" @click=${() => { actions.change(path, withValue(valueAt(document, path), [i], undefined)); }}>${words.remove}: ${title}</button>
+      </details>`;
+    })}
+    <button type="button" class="plain" @click=${() => { actions.change([...path, items.length], form.fresh); }}>+ ${addWord}</button>
+  </div>`;
+}
+
+function itemLine(size: string): string {
+  return size === '' ? '' : `ø ${size}`;
+}

@@ -1,0 +1,30 @@
+import { html, type TemplateResult } from 'lit';
+import type { OwnInstrument } from '@seatwright/core/measure';
+import type { RawReadings, ReadingsChange } from '@seatwright/elements/seat-readings-field.js';
+import { isObject, listAt, valueAt, withValue, type Json } from '../document/raw-document.js';
+import { capitalised, keyOf, type Entry } from './entry.js';
+import { faultOf, filePathOf, type SheetContext } from '../view/sheet-context.js';
+import { words } from '../words.js';
+
+/** Readings of one size: a set for each instrument, and a way to add one more. */
+export function renderReadings(scope: Entry['scope'], path: string, label: string, measures: 'outside' | 'inside', context: SheetContext): TemplateResult {
+  const { document, style, actions } = context;
+  const key = keyOf({ scope, path });
+  const filePath = filePathOf({ scope, path }, context);
+  const sets = listAt(document, filePath);
+  const own = listAt(document, ['instruments']).filter(isOwnInstrument) as unknown as readonly OwnInstrument[];
+  const change = (at: number, readings: RawReadings | undefined) => {
+    const list = valueAt(document, filePath);
+    const next = withValue(list, [at], readings as Json | undefined);
+    actions.change(filePath, next);
+  };
+  const field = (set: Json | undefined, at: number) => html`<seat-readings-field class="wide" data-key=${at === 0 ? key : `${key}[${at}]`} label=${at === 0 ? capitalised(label) : words.anotherInstrument} measures=${measures} default-unit=${style.lengthUnit}
+    .instruments=${own} .writing=${style} .readings=${isObject(set) ? (set as unknown as RawReadings) : undefined} .error=${at === 0 ? faultOf(key, context) : ''}
+    @seat-change=${({ detail }: CustomEvent<ReadingsChange>) => { change(at, detail.readings); }}></seat-readings-field>`;
+  return html`${sets.length === 0 ? field(undefined, 0) : sets.map(field)}
+    ${sets.length === 0 ? '' : html`<details class="another wide"><summary>${words.anotherInstrument}</summary>${field(undefined, sets.length)}</details>`}`;
+}
+
+function isOwnInstrument(value: Json): boolean {
+  return isObject(value) && typeof value['id'] === 'string' && typeof value['resolutionMm'] === 'number' && typeof value['permissibleErrorMm'] === 'number';
+}

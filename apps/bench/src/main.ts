@@ -1,0 +1,2 @@
+import '@seatwright/elements/all.js';
+import './bench-app.js';

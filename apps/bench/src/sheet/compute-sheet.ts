@@ -1,0 +1,67 @@
+import { jobSheet, type JobSheetOutput } from '@seatwright/core/job';
+import { CalculationError, type WorkingStep } from '@seatwright/core/result';
+import { isObject, textAt, valueAt, type Json, type JsonObject } from '../document/raw-document.js';
+import { machinePath, positionPath, withPlaceAlone, type Place } from '../document/places.js';
+import { withoutUnfinished } from '../document/without-unfinished.js';
+
+/** An entry that cannot be read: the key of its field, and what would be understood. */
+export interface SheetFault {
+  readonly key: string;
+  readonly message: string;
+}
+
+/** What came of the entries as they stand now. */
+export type SheetResult =
+  | { readonly kind: 'sheet'; readonly output: JobSheetOutput }
+  | { readonly kind: 'fault'; readonly fault: SheetFault }
+  /** A seal cannot be judged before these are entered; keys in the order of the form. */
+  | { readonly kind: 'begin'; readonly missing: readonly string[] };
+
+const neededOfSeal = ['shaftMm', 'outsideMm', 'widthMm', 'construction', 'lipMaterial'] as const;
+
+/** Computes the job sheet of one position from the file as typed. */
+export function computeSheet(document: JsonObject, place: Place, sealPart: number, asOfDate: string): SheetResult {
+  const seal = valueAt(document, [...positionPath(place), 'parts', sealPart]);
+  const missing = neededOfSeal.filter((key) => !isObject(seal) || seal[key] === undefined || seal[key] === '').map((key) => `seal.${key}`);
+  if (missing.length > 0) return { kind: 'begin', missing };
+  try {
+    return { kind: 'sheet', output: jobSheet.run(inputOf(document, place, asOfDate)) };
+  } catch (error) {
+    if (error instanceof CalculationError) return { kind: 'fault', fault: { key: keyOfPath(error.path, sealPart), message: error.message } };
+    throw error;
+  }
+}
+
+/** The working of the same sheet, built when somebody asks for it. */
+export function workingOf(document: JsonObject, place: Place, asOfDate: string, output: JobSheetOutput): readonly WorkingStep[] {
+  return jobSheet.explain(jobSheet.parse(inputOf(document, place, asOfDate)), output);
+}
+
+function inputOf(document: JsonObject, place: Place, asOfDate: string): { readonly workshop: Json; readonly machine: string; readonly position: string; readonly asOfDate: string } {
+  return {
+    workshop: withoutUnfinished(withPlaceAlone(document, place)),
+    machine: textAt(document, [...machinePath(place), 'name']),
+    position: textAt(document, [...positionPath(place), 'name']),
+    asOfDate,
+  };
+}
+
+/** The key of the field that a path in the file with one position belongs to. */
+export function keyOfPath(path: string, sealPart: number): string {
+  const inPosition = /^machines\[0\]\.positions\[0\]\.?(.*)$/u.exec(path);
+  if (inPosition !== null) {
+    const rest = inPosition[1] ?? '';
+    const ofSeal = `parts[${sealPart}].`;
+    return rest.startsWith(ofSeal) ? `seal.${rest.slice(ofSeal.length)}` : rest;
+  }
+  const inMachine = /^machines\[0\]\.(.*)$/u.exec(path);
+  if (inMachine !== null) return `machine.${inMachine[1] ?? ''}`;
+  return path === 'machine' ? 'machine.name' : path === 'position' ? 'name' : `file.${path}`;
+}
+
+/** Today as the calendar day where this device is. */
+export function today(): string {
+  const now = new Date();
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -1,0 +1,58 @@
+import type { JobSheetOutput, SealOutcome } from '@seatwright/core/job';
+import type { Severity } from '@seatwright/core/result';
+import { english, fill, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { words } from '../words.js';
+
+/** The result of each block in one line. */
+
+export function decideLine(output: JobSheetOutput): string {
+  const findings = [...output.parts.flatMap((part) => part.findings), ...output.fileFindings];
+  const count = (severity: Severity) => findings.filter((finding) => finding.severity === severity).length;
+  const parts: (readonly [number, string])[] = [
+    [count('bad'), words.bad],
+    [count('unknown'), words.unknown],
+    [count('care'), words.outstanding],
+    [count('good'), words.inOrder],
+  ];
+  const counted = parts.filter(([n]) => n > 0).map(([n, word]) => `${n} ${word}`).join(', ');
+  return `${english.values[output.verdict] ?? output.verdict}: ${counted}`;
+}
+
+export function takeOutLine(seal: SealOutcome, style: WritingStyle): string {
+  const { extraction } = seal;
+  if (extraction === null) return words.noResult;
+  const { hole } = extraction;
+  const template = words.out[extraction.method];
+  return fill(template, { drillMm: hole.drillMm ?? 0, holeCircleMm: Math.round(hole.holeCircleRadiusMm * 20) / 10, stopMm: Math.round((hole.drillStopFromSealFaceMm ?? 0) * 10) / 10, screwCount: extraction.screwCount }, english, style);
+}
+
+export function putInLine(seal: SealOutcome, driverName: string, style: WritingStyle): string {
+  const { seating } = seal;
+  const name = driverName === '' ? words.in.noDriver : driverName;
+  if (seating === null) return name;
+  const where = seating.seat === 'depth' ? fill(words.in.depth, { depthMm: seating.faceDepthMm?.nominal ?? 0 }, english, style) : words.in[seating.seat];
+  const gauge = seating.gauge === null ? '' : `, ${fill(words.in.gauge, { lowMm: round(seating.gauge.lowMm), highMm: round(seating.gauge.highMm) }, english, style)}`;
+  return `${name}, ${where}${gauge}`;
+}
+
+export function measureLine(seal: SealOutcome, style: WritingStyle): string {
+  const { check } = seal;
+  const size = (label: string, value: { readonly meanMm: number; readonly expandedUncertaintyMm: number } | null) =>
+    value === null ? `${label} ?` : `${label} ${writeValue('valueMm', value.meanMm, style)} ± ${writeValue('valueMm', value.expandedUncertaintyMm, style)}`;
+  return check === null ? '' : `${size(english.labels['shaft'] ?? '', check.shaft)}, ${size((english.labels['bore'] ?? '').toLowerCase(), check.bore)}`;
+}
+
+/** When it is due again, as the printed sheet says it. */
+export function dueLine({ due }: JobSheetOutput, style: WritingStyle): string {
+  const label = (key: string) => english.labels[key] ?? key;
+  if (due.intervalHours === null) return words.noInterval;
+  const hours = (value: number) => writeValue('valueHours', value, style);
+  const parts = [`${label('dueEvery')} ${hours(due.intervalHours)}`];
+  if (due.dueAtHours !== null) parts.push(`${label('dueAt')} ${hours(due.dueAtHours)}`);
+  if (due.dueDate !== null) parts.push(`${label('dueDay')} ${due.dueDate}`);
+  return parts.join(', ');
+}
+
+function round(value: number): number {
+  return Math.round(value * 100) / 100;
+}

@@ -1,0 +1,148 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { measuredSize, type Readings } from '@seatwright/core/measure';
+import { writeValue } from '@seatwright/core/wording';
+import { listAt, textAt, valueAt } from '../document/raw-document.js';
+import { keyOf, wordOf } from '../form/entry.js';
+import { groups, obstacleForm, seatDepth, toolForm, type Group, type GroupName } from '../form/groups.js';
+import { renderOldDepths } from '../form/render-depths.js';
+import { renderEntry } from '../form/render-entry.js';
+import { renderList } from '../form/render-list.js';
+import { renderReadings } from '../form/render-readings.js';
+import { measureLine } from '../sheet/summaries.js';
+import { words } from '../words.js';
+import { renderBlock } from './block.js';
+import { faultOf, filePathOf, situationOfSeal, type SheetContext } from './sheet-context.js';
+
+/** What is looked at and measured: the form, in groups that fold to what they hold. */
+export function measureBlock(context: SheetContext): TemplateResult {
+  const { seal, style, toBegin } = context;
+  return renderBlock({
+    id: 'measure',
+    heading: words.blocks.measure,
+    line: toBegin.length > 0 ? `${toBegin.length} ${words.missing}` : seal === null ? '' : measureLine(seal, style),
+    isOpen: true,
+    content: html`${toBegin.length > 0 ? html`<p class="begin">${words.begin}</p>` : nothing} ${groups.map((group) => renderGroup(group, context))}`,
+  });
+}
+
+function renderGroup(group: Group, context: SheetContext): TemplateResult {
+  const missing = missingIn(group, context);
+  return html`<details class="group" id="group-${group.name}" ?open=${group.name === 'seal' && context.toBegin.length > 0}>
+    <summary><h3>${words.groups[group.name]}</h3><span class="line">${groupLine(group.name, context)}</span>${missing > 0 ? html`<span class="missing">${missing} ${words.missing}</span>` : nothing}</summary>
+    <div class="content">
+      <div class="fields">${special(group.name, 'first', context)}${group.entries.map((entry) => renderEntry(entry, context))}${special(group.name, 'last', context)}</div>
+      ${group.more.length === 0 && special(group.name, 'more', context) === nothing
+        ? nothing
+        : html`<details class="more"><summary>${words.more}</summary><div class="fields">${group.more.map((entry) => renderEntry(entry, context))}${special(group.name, 'more', context)}</div></details>`}
+    </div>
+  </details>`;
+}
+
+/** Fields that are more than one entry. */
+function special(name: GroupName, where: 'first' | 'last' | 'more', context: SheetContext): TemplateResult | typeof nothing {
+  switch (`${name} ${where}`) {
+    case 'shaft first':
+      return renderReadings('position', 'shaft.readings', words.readings.shaft, 'outside', context);
+    case 'shaft last':
+      return renderList(obstacleForm, words.add.obstacle, words.unfinished, context);
+    case 'bore first':
+      return renderReadings('position', 'bore.readings', words.readings.bore, 'inside', context);
+    case 'seal more':
+      return renderReadings('seal', 'outsideReadings', words.readings.seal, 'outside', context);
+    case 'place last':
+      return html`${seatKindIn(context) === 'depth' ? renderEntry(seatDepth, context) : nothing}${renderOldDepths(words.oldDepth, context)}`;
+    case 'tools last':
+      return renderList(toolForm, words.add.tool, words.unfinishedTool, context);
+    default:
+      return nothing;
+  }
+}
+
+function seatKindIn(context: SheetContext): string {
+  return textAt(context.document, filePathOf({ scope: 'position', path: 'seat.kind' }, context));
+}
+
+/** Keys that belong to a group: its entries, and what is measured in it. */
+function keysOf({ name, entries, more }: Group): readonly string[] {
+  const readings: Readonly<Partial<Record<GroupName, readonly string[]>>> = { shaft: ['shaft.readings'], bore: ['bore.readings'], seal: ['seal.outsideReadings'], place: ['seat.depthMm', 'oldDepthMm'], tools: ['toolsAtHand', 'file.toolsAtHand'] };
+  return [...entries.map(keyOf), ...more.map(keyOf), ...(readings[name] ?? [])];
+}
+
+/** How many deciding entries of the group are missing or cannot be read. */
+function missingIn(group: Group, context: SheetContext): number {
+  const keys = keysOf(group);
+  const isHere = (key: string) => keys.some((known) => key === known || key.startsWith(`${known}.`) || key.startsWith(`${known}[`));
+  const wanted = new Set([...context.toBegin, ...(context.seal?.findings ?? []).flatMap(({ severity, missing }) => (severity === 'unknown' && missing !== undefined ? [missing] : []))]);
+  return [...wanted].filter(isHere).length + (context.fault !== null && isHere(context.fault.key) ? 1 : 0);
+}
+
+/** What a group holds, in one line. */
+function groupLine(name: GroupName, context: SheetContext): string {
+  const { document, seal: outcome } = context;
+  const text = (scope: 'position' | 'seal' | 'machine' | 'file', path: string) => textAt(document, filePathOf({ scope, path }, context));
+  const some = (...texts: readonly string[]) => texts.filter((part) => part !== '').join(', ');
+  switch (name) {
+    case 'seal': {
+      const size = [text('seal', 'shaftMm'), text('seal', 'outsideMm'), text('seal', 'widthMm')];
+      return some(size.every((part) => part === '') ? '' : size.map((part) => part || '?').join(' × '), wordOf(text('seal', 'construction')), text('seal', 'lipMaterial'));
+    }
+    case 'place': {
+      const facing = text('position', 'lipFacing');
+      return some(seatKindIn(context) === 'depth' ? fillDepth(text('position', 'seat.depthMm')) : text('position', 'seat.kind'), facing === '' ? '' : `${words.lip} ${facing}`, behindLine(text('position', 'behind'), text('position', 'clearBehindMm')));
+    }
+    case 'shaft':
+      return some(readingsLine('shaft.readings', 'outside', context));
+    case 'bore':
+      return some(readingsLine('bore.readings', 'inside', context), materialName(text('position', 'bore.material')));
+    case 'running': {
+      const speed = text('position', 'running.speedRpm');
+      return some(speed === '' ? '' : /[a-z]/iu.test(speed) ? speed : `${speed} rpm`, wordOf(text('position', 'running.fluid')), temperatureLine(situationOfSeal(outcome)?.running?.fluidTemperatureC));
+    }
+    case 'tools': {
+      const count = listAt(document, ['toolsAtHand']).length;
+      return count === 0 ? words.standardOnly : `${count}`;
+    }
+    case 'machine': {
+      const hours = text('machine', 'hourMeterHours');
+      return some(text('machine', 'name'), hours === '' ? '' : `${hours} h`);
+    }
+  }
+}
+
+function readingsLine(path: string, measures: 'outside' | 'inside', context: SheetContext): string {
+  const size = path === 'bore.readings' ? context.seal?.check?.bore : context.seal?.check?.shaft;
+  if (size != null && !context.isStale) return `${writeValue('valueMm', size.meanMm, context.style)} ± ${writeValue('valueMm', size.expandedUncertaintyMm, context.style)}`;
+  const raw = valueAt(context.document, filePathOf({ scope: 'position', path }, context));
+  try {
+    const measured = measuredSize(raw as unknown as readonly Readings[], measures);
+    return measured === null ? words.notMeasured : writeValue('valueMm', measured.meanMm, context.style);
+  } catch {
+    return raw === undefined ? words.notMeasured : '';
+  }
+}
+
+function temperatureLine(valueC: number | undefined): string {
+  return valueC === undefined ? '' : writeValue('valueC', valueC);
+}
+
+function fillDepth(depth: string): string {
+  return depth === '' ? words.atDepth : `${depth} ${words.deep}`;
+}
+
+function behindLine(behind: string, room: string): string {
+  return behind === '' ? '' : room === '' ? behind : `${behind} ${room} ${words.behind}`;
+}
+
+function materialName(id: string): string {
+  const choices = groups.find((group) => group.name === 'bore')?.entries.find((entry) => entry.path === 'bore.material')?.entry;
+  return choices?.kind === 'choice' ? (choices.choices.find(({ value }) => value === id)?.word ?? id) : id;
+}
+
+/** A fault that no field of the form shows. */
+export function faultElsewhere(context: SheetContext): string {
+  const { fault } = context;
+  if (fault === null) return '';
+  const shown = groups.flatMap(keysOf).some((key) => faultOf(key, context) !== '');
+  return shown ? '' : fault.message;
+}
+

@@ -1,0 +1,76 @@
+import type { JobSheetOutput, SealOutcome } from '@seatwright/core/job';
+import type { Situation } from '@seatwright/core/seal';
+import type { WritingStyle } from '@seatwright/core/wording';
+import type { SectionDriver, SectionMode, SectionSituation } from '@seatwright/elements/seat-section.js';
+import { machinePath, positionPath, type NamedPlace, type Place } from '../document/places.js';
+import { valueAt, type Json, type JsonObject, type Path } from '../document/raw-document.js';
+import { pathOf } from '../document/raw-document.js';
+import type { Entry } from '../form/entry.js';
+import type { SheetFault } from '../sheet/compute-sheet.js';
+
+/** Everything that the blocks of one open sheet are drawn from. */
+export interface SheetContext {
+  readonly document: JsonObject;
+  readonly place: Place;
+  readonly places: readonly NamedPlace[];
+  /** Which part of the position is looked at. */
+  readonly sealPart: number;
+  readonly sealParts: readonly number[];
+  /** The last result that could be computed; null before the first. */
+  readonly output: JobSheetOutput | null;
+  readonly seal: SealOutcome | null;
+  readonly fault: SheetFault | null;
+  /** Keys of what has to be entered before anything can be judged. */
+  readonly toBegin: readonly string[];
+  readonly isStale: boolean;
+  readonly style: WritingStyle;
+  readonly situation: SectionSituation | null;
+  readonly drivers: readonly SectionDriver[];
+  readonly driver: SectionDriver | null;
+  readonly mode: SectionMode;
+  readonly highlight: string;
+  readonly isUnsaved: boolean;
+  readonly actions: SheetActions;
+}
+
+export interface SheetActions {
+  change(path: Path, value: Json | undefined): void;
+  goTo(key: string): void;
+  showMode(mode: SectionMode): void;
+  chooseDriver(name: string): void;
+  choosePlace(place: Place): void;
+  chooseSeal(part: number): void;
+  save(): void;
+  print(): void;
+  leave(): void;
+}
+
+/** Where an entry stands in the file. A part may have a seat, a facing and an old depth of its own. */
+export function filePathOf({ scope, path }: Pick<Entry, 'scope' | 'path'>, { document, place, sealPart }: Pick<SheetContext, 'document' | 'place' | 'sealPart'>): Path {
+  const inner = pathOf(path);
+  const part: Path = [...positionPath(place), 'parts', sealPart];
+  switch (scope) {
+    case 'file':
+      return inner;
+    case 'machine':
+      return [...machinePath(place), ...inner];
+    case 'seal':
+      return [...part, ...inner];
+    case 'position': {
+      const [head = ''] = inner;
+      const isOwn = ['seat', 'lipFacing', 'oldDepthMm'].includes(String(head)) && valueAt(document, [...part, head]) !== undefined;
+      return [...(isOwn ? part : positionPath(place)), ...inner];
+    }
+  }
+}
+
+/** The fault of a field, in words; '' when it has none. */
+export function faultOf(key: string, { fault }: Pick<SheetContext, 'fault'>): string {
+  if (fault === null || !(fault.key === key || fault.key.startsWith(`${key}.`) || fault.key.startsWith(`${key}[`))) return '';
+  const text = fault.message.replace(/^[\w.[\]]*: /u, '');
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}
+
+export function situationOfSeal(seal: SealOutcome | null): Situation | null {
+  return seal === null ? null : (seal.situation as Situation);
+}

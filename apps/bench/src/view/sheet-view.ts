@@ -1,0 +1,63 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { keyed } from 'lit/directives/keyed.js';
+import { english } from '@seatwright/core/wording';
+import type { GoTo } from '@seatwright/elements/seat-verdict.js';
+import { positionPath } from '../document/places.js';
+import { textAt } from '../document/raw-document.js';
+import { words } from '../words.js';
+import { drawingPane, drawingStrip } from './drawing-pane.js';
+import { faultElsewhere, measureBlock } from './measure-block.js';
+import { decideBlock, proveBlock, putInBlock, smallPrint, takeOutBlock } from './result-blocks.js';
+import type { SheetContext } from './sheet-context.js';
+
+/** One job sheet: the drawing, the verdict, and the work in its order. */
+export function sheetView(context: SheetContext, working: TemplateResult | typeof nothing): TemplateResult {
+  const { place } = context;
+  return html`<main class="sheet" @seat-go=${({ detail }: CustomEvent<GoTo>) => { context.actions.goTo(detail.path); }}>
+    ${titleOf(context)}
+    ${drawingPane(context)}
+    ${drawingStrip(context)}
+    ${verdictOf(context)}
+    ${keyed(`${place.machine}.${place.position}.${context.sealPart}`, html`<div class="blocks">
+      ${measureBlock(context)} ${decideBlock(context, working)} ${takeOutBlock(context)} ${putInBlock(context)} ${proveBlock(context)} ${smallPrint(context)}
+    </div>`)}
+  </main>`;
+}
+
+function titleOf(context: SheetContext): TemplateResult {
+  const { places, place, sealParts, sealPart, document, actions } = context;
+  const here = places.find(({ machine, position }) => machine === place.machine && position === place.position);
+  const value = `${place.machine}.${place.position}`;
+  return html`<header class="title">
+    <p class="kind">${english.labels['title'] ?? ''}</p>
+    <h1>${here?.machineName ?? ''}<span>${here?.positionName ?? ''}</span></h1>
+    ${places.length < 2
+      ? nothing
+      : html`<div class="picker"><label for="place">${words.bar.position}</label><select id="place" @change=${(event: Event) => {
+          const [machine = 0, position = 0] = (event.target as HTMLSelectElement).value.split('.').map(Number);
+          actions.choosePlace({ machine, position });
+        }}>${places.map((entry) => html`<option value="${entry.machine}.${entry.position}" ?selected=${`${entry.machine}.${entry.position}` === value}>${entry.machineName}: ${entry.positionName}</option>`)}</select></div>`}
+    ${sealParts.length < 2
+      ? nothing
+      : html`<div class="picker"><label for="part">${words.bar.part}</label><select id="part" @change=${(event: Event) => { actions.chooseSeal(Number((event.target as HTMLSelectElement).value)); }}>${sealParts.map((part) => html`<option value=${part} ?selected=${part === sealPart}>${partName(document, place, part)}</option>`)}</select></div>`}
+  </header>`;
+}
+
+function partName(document: SheetContext['document'], place: SheetContext['place'], part: number): string {
+  const name = textAt(document, [...positionPath(place), 'parts', part, 'name']);
+  return name === '' ? `${part + 1}` : name;
+}
+
+function verdictOf(context: SheetContext): TemplateResult {
+  const { output, style, isStale, fault, toBegin, actions } = context;
+  const elsewhere = faultElsewhere(context);
+  return html`<section class="verdict" aria-label=${english.labels['verdict'] ?? ''} aria-live="polite">
+    ${toBegin.length === 0
+      ? nothing
+      : html`<p class="begin"><button type="button" class="go" @click=${() => { actions.goTo(toBegin[0] ?? ''); }}>${words.beginWith}: ${words.beginNames[toBegin[0] ?? ''] ?? toBegin[0]}</button><span>${toBegin.length > 1 ? words.thenMore.replace('{count}', String(toBegin.length - 1)) : ''}</span></p>`}
+    ${output === null
+      ? nothing
+      : html`<seat-verdict .verdict=${output.verdict} .findings=${output.parts.flatMap((part) => part.findings)} .nextReading=${isStale ? null : output.nextReading} ?stale=${isStale} .writing=${style}></seat-verdict>`}
+    ${fault === null ? nothing : elsewhere === '' ? html`<p class="fault"><button type="button" class="go" @click=${() => { actions.goTo(fault.key); }}>${words.goToFault}</button></p>` : html`<p class="fault">${words.faultElsewhere}: ${elsewhere}</p>`}
+  </section>`;
+}

@@ -1,0 +1,39 @@
+import { defineConfig, type Plugin } from 'vite';
+
+const at = (path: string): string => new URL(path, import.meta.url).pathname;
+
+/** Nothing but what this page brings with it: no inline script, no other origin. Not while developing, since live reload needs more. */
+const contentSecurityPolicy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' data:",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "worker-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+const strictPage: Plugin = {
+  name: 'strict-page',
+  apply: 'build',
+  transformIndexHtml: () => [{ tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: contentSecurityPolicy }, injectTo: 'head-prepend' }],
+};
+
+export default defineConfig({
+  base: './',
+  plugins: [strictPage],
+  resolve: {
+    alias: [
+      { find: /^@seatwright\/core$/, replacement: at('../../packages/core/src/index.ts') },
+      { find: /^@seatwright\/core\/registry$/, replacement: at('../../packages/core/src/registry.ts') },
+      { find: /^@seatwright\/core\/([a-z]+)$/, replacement: `${at('../../packages/core/src/')}$1/index.ts` },
+      { find: /^@seatwright\/elements\/all\.js$/, replacement: at('../../packages/elements/src/all.ts') },
+      { find: /^@seatwright\/elements\/words\.js$/, replacement: at('../../packages/elements/src/words/index.ts') },
+      { find: /^@seatwright\/elements\/seat-([a-z-]+)\.define\.js$/, replacement: `${at('../../packages/elements/src/')}$1/$1.define.ts` },
+      { find: /^@seatwright\/elements\/seat-([a-z-]+)\.js$/, replacement: `${at('../../packages/elements/src/')}$1/$1.ts` },
+    ],
+  },
+  build: { target: 'es2022', modulePreload: { polyfill: false }, sourcemap: false, assetsInlineLimit: 0 },
+});
