@@ -82,7 +82,7 @@ test('a larger bore never holds better', () => {
 
 test('a hotter light-alloy housing never holds better', () => {
   const at = (housingTemperatureC: number): Situation => ({
-    bore: { readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [35.01] }], material: 'al_a380' },
+    bore: { readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [35.01] }], material: 'al-a380' },
     seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'FKM' },
     running: { housingTemperatureC },
   });
@@ -98,7 +98,7 @@ test('a hotter light-alloy housing never holds better', () => {
 
 test('a steel case of 35 mm in an aluminium bore lets go somewhere between about 75 and 150 °C', () => {
   const { looseFromC, heldUm } = sealCheck.compute({
-    bore: { readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [35.01] }], material: 'al_a380' },
+    bore: { readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [35.01] }], material: 'al-a380' },
     seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'FKM' },
   });
   expect(heldUm?.low).toBeGreaterThan(20);

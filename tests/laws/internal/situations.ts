@@ -18,7 +18,7 @@ export const situations: fc.Arbitrary<Situation> = fc
     lipMaterial: fc.constantFrom(...lipMaterials),
     turns: optional(fc.constantFrom('either way', 'clockwise', 'counter-clockwise')),
     hasDustLip: optional(fc.boolean()),
-    material: optional(fc.constantFrom('gjl250', 'al_a380', 'mg_az91d', 'steel_c45', 'bronze_c932', 'ss304', 'ti_6al4v')),
+    material: optional(fc.constantFrom('gjl250', 'al-a380', 'mg-az91d', 'steel-c45', 'bronze-c932', 'ss304', 'ti-6al4v')),
     depthMm: optional(um(3, 40)),
     innerEnd: optional(fc.constantFrom('shoulder', 'open')),
     boreLeadIn: optional(fc.record({ lengthMm: um(0, 2) })),

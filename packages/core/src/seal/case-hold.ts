@@ -28,7 +28,7 @@ export const frictionPushingIn: Span = { low: 0.1, high: 0.15 };
 /** Share of the marked width that bears in the bore: 0.85 (DIN 3760, t1) to all of it. */
 export const bearingShare: Span = { low: 0.85, high: 1 };
 const frictionHolding: Span = { low: 0.05, high: 0.1 };
-export const caseMaterialId = 'steel_c20';
+export const caseMaterialId = 'steel-c20';
 
 /**
  * Hold of the case: interference, the elastic part of it, pressure and forces.

@@ -1,7 +1,7 @@
 export type { Catalogue, FindingWords } from './catalogue.js';
 export { english } from './english/index.js';
 export { fill, placeholdersOf } from './fill.js';
-export { jobSheetDocument } from './job-sheet-document.js';
+export { assumptionText, jobSheetDocument } from './job-sheet-document.js';
 export type { SheetBlock, SheetDocument, SheetItem, Tone } from './sheet-document.js';
 export { findingItem, stepItem, writeFinding } from './write-finding.js';
 export { writeHtml } from './write-html.js';

@@ -1,4 +1,5 @@
 // Generated from reference/ by reference/generate.mjs: do not edit.
+export { ansiB41InchFits } from './ansi-b4-1-inch-fits.js';
 export { boreToleranceRmaInch } from './bore-tolerance-rma-inch.js';
 export { din3760Housing } from './din-3760-housing.js';
 export { housingChamfer } from './housing-chamfer.js';

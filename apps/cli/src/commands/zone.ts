@@ -1,0 +1,28 @@
+import { fit, parseFitDesignation, parseZoneDesignation, toleranceZone } from '@seatwright/core/tolerance';
+import { answerText, workingText } from '../internal/write-answer.js';
+
+interface Options {
+  readonly explain?: boolean;
+  readonly json?: boolean;
+}
+
+/** `25 p6` */
+export function zone(designation: string, options: Options): Promise<void> {
+  const input = toleranceZone.parse(parseZoneDesignation(designation));
+  const output = toleranceZone.compute(input);
+  show(output, options.explain === true ? toleranceZone.explain(input, output) : undefined, options);
+  return Promise.resolve();
+}
+
+/** `25 H7/p6` */
+export function fitOf(designation: string, options: Options): Promise<void> {
+  const input = fit.parse(parseFitDesignation(designation));
+  const output = fit.compute(input);
+  show(output, options.explain === true ? fit.explain(input, output) : undefined, options);
+  return Promise.resolve();
+}
+
+function show(output: unknown, working: ReturnType<typeof fit.explain> | undefined, options: Options): void {
+  if (options.json === true) process.stdout.write(`${JSON.stringify(working === undefined ? { ok: true, output } : { ok: true, output, working })}\n`);
+  else process.stdout.write(answerText(output) + (working === undefined ? '' : workingText(working)));
+}

@@ -1,0 +1,52 @@
+import type { Assumption, Finding, WorkingStep } from '@seatwright/core';
+import { assumptionText, english, plainStyle, writeFinding, writeValue } from '@seatwright/core/wording';
+
+/** Any output as readable lines: values with their units, findings as sentences, what was assumed and not looked at. */
+export function answerText(output: unknown): string {
+  return `${linesOf(output, '').join('\n')}\n`;
+}
+
+function linesOf(value: unknown, indent: string): readonly string[] {
+  if (typeof value !== 'object' || value === null) return [`${indent}${String(value)}`];
+  return Object.entries(value).flatMap(([name, item]) => entryLines(name, item, indent));
+}
+
+function entryLines(name: string, item: unknown, indent: string): readonly string[] {
+  if (item === undefined || item === null) return [`${indent}${name}: not known`];
+  if (typeof item === 'number' || typeof item === 'string') return [`${indent}${name}: ${typeof item === 'number' ? writeValue(name, item) : (english.values[item] ?? item)}`];
+  if (typeof item !== 'object') return [`${indent}${name}: ${item === true ? 'yes' : 'no'}`];
+  if (Array.isArray(item)) {
+    if (item.length === 0) return [];
+    return [`${indent}${name}:`, ...item.flatMap((entry: unknown) => listEntry(name, entry, indent))];
+  }
+  const span = item as { readonly low?: unknown; readonly high?: unknown };
+  if (typeof span.low === 'number' && typeof span.high === 'number') return [`${indent}${name}: ${writeValue(name, span.low)} to ${writeValue(name, span.high)}`];
+  return [`${indent}${name}:`, ...linesOf(item, `${indent}  `)];
+}
+
+function listEntry(name: string, entry: unknown, indent: string): readonly string[] {
+  if (typeof entry === 'string') return [`${indent}  - ${english.notChecked[entry] ?? entry}`];
+  if (typeof entry === 'object' && entry !== null && 'severity' in entry) {
+    const { says, todo } = writeFinding(entry as Finding, english, plainStyle);
+    return [`${indent}  - ${says}`, ...(todo === null ? [] : [`${indent}    -> ${todo}`])];
+  }
+  if (name === 'assumptions') return [`${indent}  - ${assumptionText(entry as Assumption, english, plainStyle)}`];
+  const [first = '', ...rest] = linesOf(entry, `${indent}    `);
+  return [`${indent}  - ${first.trimStart()}`, ...rest];
+}
+
+/** The working, one step a line: symbol = formula (numbers) = value [source]. */
+export function workingText(steps: readonly WorkingStep[]): string {
+  const lines = steps.map((step) => {
+    const clause = step.source.clause === undefined ? '' : `, ${step.source.clause}`;
+    const held = step.source.held === 'memory' ? ', from memory (unverified)' : '';
+    const how =
+      step.kind === 'formula'
+        ? `${step.formula}  with ${Object.entries(step.scope).map(([name, number]) => `${name} = ${number}`).join(', ')}`
+        : step.kind === 'lookup'
+          ? `table ${step.table}, ${step.row}, ${step.column}`
+          : step.why;
+    return `  ${step.symbol} = ${step.value} ${step.unit}  ${step.meaning}\n      ${how}\n      [${step.source.id}${clause}${held}]`;
+  });
+  return `\nWorking\n${lines.join('\n')}\n`;
+}

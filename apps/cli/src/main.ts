@@ -1,0 +1,88 @@
+#!/usr/bin/env node
+import { Command, CommanderError } from 'commander';
+import { CalculationError } from '@seatwright/core';
+
+/** Refused input ends with 1, what could not run with 2. */
+function failWith(error: unknown, isJson: boolean): void {
+  const refused = error instanceof CalculationError;
+  const message = error instanceof Error ? error.message : String(error);
+  if (isJson && refused) process.stdout.write(`${JSON.stringify({ ok: false, error: error.toJSON() })}\n`);
+  process.stderr.write(`seatwright: ${message}\n`);
+  process.exitCode = refused ? 1 : 2;
+}
+
+function guarded<A extends readonly unknown[]>(run: (...args: A) => Promise<void>): (...args: A) => Promise<void> {
+  return async (...args) => {
+    try {
+      await run(...args);
+    } catch (error) {
+      failWith(error, args.some((arg) => typeof arg === 'object' && arg !== null && (arg as { json?: boolean }).json === true));
+    }
+  };
+}
+
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(process.exitCode ?? 0);
+  throw error;
+});
+
+const program = new Command('seatwright')
+  .description("Does this seal suit this shaft and bore, how does the old one come out, how does the new one go in, when next? It advises; it does not certify. The maker's manual, local rules and licensed practice come first.")
+  .version('0.1.0')
+  .addHelpText('after', '\nExit code: 0 answered, 1 the input was refused (batch: some lines failed), 2 could not run.')
+  .exitOverride();
+
+program
+  .command('job')
+  .argument('<file>', 'workshop file, or - for standard input')
+  .description('the job sheet of a position in a workshop file')
+  .option('--position <name>', 'name of the position')
+  .option('--machine <name>', 'name of the machine')
+  .option('--as-of <date>', 'day of the work, YYYY-MM-DD')
+  .option('--format <form>', 'text, markdown or html', 'text')
+  .option('--explain', 'add the working')
+  .option('--json', 'the answer as JSON')
+  .action(guarded(async (file: string, options: object) => (await import('./commands/job.js')).job(file, options)));
+program
+  .command('run')
+  .argument('<name>', 'name of a calculation')
+  .requiredOption('--input <file>', 'JSON file, or - for standard input')
+  .description('one calculation')
+  .option('--explain', 'add the working')
+  .option('--json', 'the answer as JSON')
+  .action(guarded(async (name: string, options: { input: string }) => (await import('./commands/run.js')).run(name, options)));
+program
+  .command('batch')
+  .description('JSON Lines on standard input, one answer a line on standard output')
+  .action(guarded(async () => (await import('./commands/batch.js')).batch(process.stdin, process.stdout)));
+program
+  .command('zone')
+  .argument('<designation...>', 'such as "25 p6"')
+  .description('limits of an ISO 286 tolerance zone')
+  .option('--explain', 'add the working')
+  .option('--json', 'the answer as JSON')
+  .action(guarded(async (words: string[], options: object) => (await import('./commands/zone.js')).zone(words.join(' '), options)));
+program
+  .command('fit')
+  .argument('<designation...>', 'such as "25 H7/p6"')
+  .description('clearance and interference of an ISO 286 fit')
+  .option('--explain', 'add the working')
+  .option('--json', 'the answer as JSON')
+  .action(guarded(async (words: string[], options: object) => (await import('./commands/zone.js')).fitOf(words.join(' '), options)));
+program
+  .command('schema')
+  .argument('<name>', 'name of a calculation, or workshop-file')
+  .description('JSON Schemas of input and output')
+  .action(guarded(async (name: string) => (await import('./commands/schema.js')).schema(name)));
+program
+  .command('list')
+  .description('the calculations')
+  .option('--json', 'as JSON')
+  .action(guarded(async (options: { json?: boolean }) => (await import('./commands/schema.js')).list(options)));
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;
+  else failWith(error, false);
+}

@@ -1,0 +1,47 @@
+import type { DriverSearchOutput } from '../../handwork/index.js';
+import type { Finding } from '../../result/index.js';
+import type { Catalogue } from '../catalogue.js';
+import type { SheetBlock } from '../sheet-document.js';
+import { findingItem, writeFinding } from '../write-finding.js';
+import { writeValue, type WritingStyle } from '../write-value.js';
+
+const shownCandidates = 4;
+const shownMisses = 3;
+
+/** What drives it in: the best candidates side by side, the nearest misses, and one to turn. */
+export function driverBlocks(driver: DriverSearchOutput, catalogue: Catalogue, style: WritingStyle): readonly SheetBlock[] {
+  const label = (key: string) => catalogue.labels[key] ?? key;
+  const mm = (value: number) => writeValue('valueMm', value, style);
+  const why = (reasons: readonly Finding[]) =>
+    reasons.filter((reason) => reason.severity !== 'good' && reason.severity !== 'note').slice(0, 2).map((reason) => writeFinding(reason, catalogue, style).says).join(' ');
+  const blocks: SheetBlock[] = [];
+  const shown = driver.findings.filter((finding) => finding.severity !== 'good');
+  if (shown.length > 0) blocks.push({ kind: 'list', isNumbered: false, isSmall: false, items: shown.map((finding) => findingItem(finding, catalogue, style)) });
+  if (driver.candidates.length > 0) {
+    blocks.push({
+      kind: 'table',
+      columns: [label('candidate'), label('verdict'), label('why')],
+      rows: driver.candidates.slice(0, shownCandidates).map((candidate) => [
+        `${candidate.name} (${label(candidate.origin)})`,
+        catalogue.values[candidate.verdict] ?? candidate.verdict,
+        why(candidate.reasons) || `${mm(candidate.outsideMm.low)} × ${mm(candidate.insideMm.low)}, ${catalogue.values[candidate.role] ?? candidate.role}`,
+      ]),
+    });
+  }
+  const misses = driver.nearMisses.filter((miss) => miss.origin === 'own').slice(0, shownMisses);
+  if (misses.length > 0) {
+    blocks.push({ kind: 'table', columns: [label('nearMiss'), label('why')], rows: misses.map((miss) => [miss.name, why(miss.reasons)]) });
+  }
+  const turned = driver.turnedDriver;
+  if (turned !== null) {
+    const parts = [
+      `${catalogue.values[turned.form] ?? turned.form}`,
+      `${label('outside')} ${mm(turned.outsideMm + turned.outsideDeviationMm.low)} to ${mm(turned.outsideMm + turned.outsideDeviationMm.high)}`,
+      `${label('inside')} ${mm(turned.insideMm + turned.insideDeviationMm.low)} to ${mm(turned.insideMm + turned.insideDeviationMm.high)}, ${mm(turned.insideDepthMm)} ${label('deep')}`,
+      ...(turned.collarOutsideMm === null || turned.stepHeightMm === null ? [] : [`${label('collar')} ${mm(turned.collarOutsideMm)}, ${label('step')} ${mm(turned.stepHeightMm)}`]),
+      `${label('length')} ${mm(turned.lengthMm)}`,
+    ];
+    blocks.push({ kind: 'paragraph', text: `${driver.candidates.length === 0 ? label('nothingSuits') : `${label('turnIt')}:`} ${parts.join('; ')}.`, isSmall: false });
+  }
+  return blocks;
+}
