@@ -17,7 +17,12 @@ function numbersIn(value: unknown): readonly number[] {
 }
 
 test('no number of any output is NaN or infinite', () => {
-  fc.assert(fc.property(situations, (situation) => expect(numbersIn(sealCheck.compute(situation)).every(Number.isFinite)).toBe(true)), { numRuns });
+  fc.assert(
+    fc.property(situations, (situation) => {
+      expect(numbersIn(sealCheck.compute(situation)).every((number) => Number.isFinite(number))).toBe(true);
+    }),
+    { numRuns },
+  );
 });
 
 test('what comes out meets the published output schema', () => {
@@ -31,7 +36,12 @@ test('what comes out meets the published output schema', () => {
 });
 
 test('every formula of the working gives the value that was computed', () => {
-  fc.assert(fc.property(situations, (situation) => expectWorkingHolds(sealCheck.explain(situation, sealCheck.compute(situation)))), { numRuns: Math.min(numRuns, 300) });
+  fc.assert(
+    fc.property(situations, (situation) => {
+      expectWorkingHolds(sealCheck.explain(situation, sealCheck.compute(situation)));
+    }),
+    { numRuns: Math.min(numRuns, 300) },
+  );
 });
 
 test('every finding, assumption and open point has words, and every placeholder a parameter', () => {

@@ -5,7 +5,7 @@ import { lipSpeed, type Situation } from '@seatwright/core/seal';
 
 /** Common practice (no source): what every mechanic of the trade would say. */
 const seal20x35x7: Situation = {
-  shaft: { diameterMm: 20, readings: [{ instrument: 'outside-micrometer', valuesMm: [19.98] }] },
+  shaft: { diameterMm: 20, readings: [{ instrument: 'outside-micrometer', valuesMm: [20] }] },
   bore: { diameterMm: 35, material: 'gjl250', readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [35.01] }] },
   seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' },
   seat: { kind: 'flush' },

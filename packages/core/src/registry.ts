@@ -3,13 +3,14 @@ import { jobSheet } from './job/index.js';
 import { measuredSizeCalculation } from './measure/index.js';
 import type { AnyCalculation } from './result/index.js';
 import { lipSpeed, sealCheck } from './seal/index.js';
-import { fit, identifyClass, toleranceZone } from './tolerance/index.js';
+import { fit, identifyClass, inchFit, toleranceZone } from './tolerance/index.js';
 
 /** Every calculation, in the order of the work. The command line, schemas, docs and forms all come from this list. */
 export const calculations: readonly AnyCalculation[] = [
   toleranceZone,
   fit,
   identifyClass,
+  inchFit,
   measuredSizeCalculation,
   lipSpeed,
   sealCheck,

@@ -66,7 +66,7 @@ describe('driver-search', () => {
   it('refuses what does not pass over the shaft, by how much', () => {
     const tight = judge(tube(34.5, 19.5));
     expect(tight).toMatchObject({ verdict: 'does not suit', dimension: 'inside' });
-    expect(tight.missMm).toBeCloseTo(20.0046 - 19.6, 2);
+    expect('missMm' in tight ? tight.missMm : null).toBeCloseTo(20.0046 - 19.6, 2);
   });
 
   it('counts a sleeve over the thread as what has to pass', () => {
@@ -120,8 +120,7 @@ describe('driver-search', () => {
   it('judges the wall under the push', () => {
     expect(judge(tube(34.5, 29)).codes).toContain('driver-strong-enough');
     const thin = judge(tube(34.5, 33.9, { material: 'pe' }));
-    expect(thin.codes).toContain('driver-may-give-way');
-    expect(thin.reserveFactor).toBeLessThan(3);
+    expect(thin.codes).toContain('driver-gives-way');
   });
 
   it('calls PVC brittle in a cold workshop only', () => {

@@ -48,14 +48,10 @@ export const styles = css`
     outline-offset: 2px;
   }
   .segments .none {
+    padding: 0;
     color: var(--_quiet);
-    border-style: dashed;
-  }
-  .segments .none:has(input:checked) {
-    background: none;
-    color: var(--_ink);
-    border-color: var(--_ink);
-    font-weight: 500;
+    border-color: transparent;
+    font-size: 0.875rem;
   }
   @media (forced-colors: active) {
     .segments label:has(input:checked) {

@@ -54,12 +54,11 @@ export class SeatChoiceField extends LitElement {
   }
 
   private segments(): TemplateResult {
-    const segment = (value: string, word: string) => html`<label class=${value === '' ? 'none' : ''}
-      ><input type="radio" name="choice" .checked=${live(this.value === value)} aria-invalid=${this.error === '' ? nothing : 'true'} @change=${() => { this.choose(value); }} /><span>${word}</span></label
-    >`;
+    const segment = ({ value, word }: Choice) => html`<label><input type="radio" name="choice" .checked=${live(this.value === value)} @change=${() => { this.choose(value); }} /><span>${word}</span></label>`;
+    const back = html`<label class="none" title=${this.words.field.none}><input type="radio" name="choice" aria-label=${this.words.field.none} .checked=${live(false)} @change=${() => { this.choose(''); }} /><span aria-hidden="true">✕</span></label>`;
     return html`<fieldset aria-describedby=${this.describedBy()}>
       <legend>${this.label}</legend>
-      <div class="segments">${this.choices.map(({ value, word }) => segment(value, word))}${this.required ? nothing : segment('', this.words.field.none)}</div>
+      <div class="segments">${this.choices.map(segment)}${this.required || this.value === '' ? nothing : back}</div>
     </fieldset>`;
   }
 

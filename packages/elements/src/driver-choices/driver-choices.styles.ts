@@ -25,7 +25,7 @@ export const styles = css`
     position: relative;
     display: grid;
     grid-template-rows: subgrid;
-    grid-row: span 9;
+    grid-row: span 10;
     gap: 0.35rem;
     align-content: start;
     padding: 0.7rem 0.75rem 0.8rem;
@@ -107,6 +107,16 @@ export const styles = css`
     display: block;
     font-weight: 600;
   }
+  details button {
+    min-height: var(--_target);
+    padding: 0;
+    font: inherit;
+    font-weight: 600;
+    color: var(--_accent);
+    background: none;
+    border: 0;
+    cursor: pointer;
+  }
   details summary {
     min-height: var(--_target);
     display: flex;
@@ -142,6 +152,10 @@ export const styles = css`
     gap: 1rem;
     padding-block: 0.35rem;
     border-block-end: 1px solid var(--_rule);
+  }
+  .misses strong {
+    text-align: end;
+    font-weight: 600;
   }
   .misses span:last-child {
     text-align: end;

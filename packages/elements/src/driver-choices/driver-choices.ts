@@ -36,7 +36,7 @@ export class SeatDriverChoices extends LitElement {
   override render(): TemplateResult {
     const words = this.words.choices;
     if (this.search === null) return html`<p>${words.none}</p>`;
-    const { candidates, candidateCount, nearMisses, nearMissCount } = this.search;
+    const { candidates, candidateCount, nearMisses, nearMissCount, turnedDriver } = this.search;
     const shown = candidates.slice(0, shownAtOnce);
     const chosen = candidates.find(({ name }) => name === this.chosen);
     return html`
@@ -44,6 +44,7 @@ export class SeatDriverChoices extends LitElement {
         ? html`<p>${words.none}</p>`
         : html`<fieldset><legend class="visually-hidden">${words.legend}</legend><div class="cards">${shown.map((candidate) => this.card(candidate))}</div></fieldset>`}
       ${chosen === undefined ? nothing : this.reasons(chosen)}
+      ${turnedDriver === null ? nothing : this.toTurn(turnedDriver, shown.length === 0)}
       ${candidateCount > shown.length ? this.more(candidates.slice(shownAtOnce), candidateCount - shown.length) : nothing}
       ${nearMissCount === 0 ? nothing : this.misses(nearMisses, nearMissCount)}
     `;
@@ -67,6 +68,7 @@ export class SeatDriverChoices extends LitElement {
       ${role === 'enters' ? margin(words.toBore, candidate.clearanceToBoreMm) : margin(words.landing, candidate.landingMm)}
       ${margin(words.toShaft, candidate.clearanceToShaftMm)}
       ${margin(words.overRim, candidate.reachOverRimMm)}
+      ${margin(words.ontoFace, candidate.reachOntoFaceMm)}
       <div class="row"><span>${words.reserve}</span><strong>${reserveFactor === null ? '–' : `${reserveFactor >= 10 ? '> 10' : reserveFactor.toFixed(1)} ${words.times}`}</strong></div>
     </label>`;
   }
@@ -87,9 +89,31 @@ export class SeatDriverChoices extends LitElement {
     </details>`;
   }
 
+  /** The measures of one to turn, and a way to see it drawn. */
+  private toTurn(turned: NonNullable<DriverSearchOutput['turnedDriver']>, isOpen: boolean): TemplateResult {
+    const words = this.words.choices;
+    const size = (value: number, deviation: { readonly low: number; readonly high: number } | null) => (deviation === null ? this.mm(value) : `${this.mm(value)} (${this.signed(deviation.low)} / ${this.signed(deviation.high)})`);
+    const rows: (readonly [string, string])[] = [
+      [words.outside, size(turned.outsideMm, turned.outsideDeviationMm)],
+      [words.inside, size(turned.insideMm, turned.insideDeviationMm)],
+      [words.hollow, this.mm(turned.insideDepthMm)],
+    ];
+    if (turned.collarOutsideMm !== null) rows.push([words.collar, this.mm(turned.collarOutsideMm)]);
+    if (turned.stepHeightMm !== null) rows.push([words.step, size(turned.stepHeightMm, turned.stepDeviationMm)]);
+    rows.push([words.length, this.mm(turned.lengthMm)], [words.squareTo, this.mm(turned.faceOutOfSquareUpToMm)]);
+    return html`<details ?open=${isOpen}><summary>${words.turn}: ${words.forms[turned.form]}</summary>
+      <ul class="misses">${rows.map(([label, value]) => html`<li><span>${label}</span><strong>${value}</strong></li>`)}</ul>
+      <button type="button" aria-pressed=${this.chosen === words.turned ? 'true' : 'false'} @click=${() => { this.choose(words.turned); }}>${words.drawTurned}</button>
+    </details>`;
+  }
+
+  private signed(value: number): string {
+    return value > 0 ? `+${this.bare(value)}` : this.bare(value);
+  }
+
   private misses(nearMisses: DriverSearchOutput['nearMisses'], count: number): TemplateResult {
     const words = this.words.choices;
-    return html`<details><summary>${words.nearMisses.replace('{count}', String(count))}</summary>
+    return html`<details><summary>${words.nearMisses.replace('{shown}', String(nearMisses.length)).replace('{count}', String(count))}</summary>
       <ul class="misses">${nearMisses.map(({ name, dimension, missMm }) => html`<li><span>${name}</span><span>${dimension === null ? '' : (words.dimensions[dimension] ?? dimension)}${missMm === null ? '' : ` ${words.missesBy} ${this.mm(missMm)}`}</span></li>`)}</ul>
     </details>`;
   }

@@ -57,6 +57,8 @@ export class SeatSection extends LitElement {
   @property({ type: Boolean, reflect: true }) compact = false;
   /** Leaves out the table, where a page shows the sizes itself. */
   @property({ type: Boolean, attribute: 'without-table' }) withoutTable = false;
+  /** Leaves out the magnified detail. */
+  @property({ type: Boolean, attribute: 'without-detail' }) withoutDetail = false;
   /** Width of the paper in px; 0 follows the place the element is in. */
   @property({ type: Number, attribute: 'draw-width' }) drawWidth = 0;
 
@@ -82,7 +84,7 @@ export class SeatSection extends LitElement {
     const geometry = sectionGeometry(this);
     const layout = layoutSection(geometry, { width, isCompact: this.compact });
     const dimensions = dimensionsOf(geometry, this.words.section);
-    const marks = this.compact ? null : gapMarksOf(this.check, geometry.outsideMm);
+    const marks = this.compact || this.withoutDetail ? null : gapMarksOf(this.check, geometry.outsideMm);
     return html`<figure>
       ${this.drawing(geometry, layout, dimensions, marks)}
       ${marks === null ? nothing : this.detail(marks, layout)}
@@ -119,8 +121,11 @@ export class SeatSection extends LitElement {
   private detailText({ interference, bore }: GapMarks): string {
     const words = this.words.section;
     if (interference === null) return bore === null ? words.notMeasured : words.detail;
-    const um = (value: number) => writeValue('valueUm', value, this.lengthStyle);
-    return `${words.hold}: ${um(interference.lowUm)} ${words.upTo} ${um(interference.highUm)} ${words.onDiameter}`;
+    const um = (value: number) => writeValue('valueUm', Math.abs(value), this.lengthStyle);
+    const { lowUm, highUm } = interference;
+    if (highUm <= 0) return `${words.gap}: ${um(highUm)} ${words.upTo} ${um(lowUm)} ${words.onDiameter}`;
+    if (lowUm < 0) return words.gapToHold.replace('{gap}', um(lowUm)).replace('{hold}', um(highUm));
+    return `${words.hold}: ${um(lowUm)} ${words.upTo} ${um(highUm)} ${words.onDiameter}`;
   }
 
   private caption(geometry: SectionGeometry, layout: SectionLayout, marks: GapMarks | null): TemplateResult {

@@ -31,6 +31,7 @@ export interface ElementWords {
     readonly doubt: string;
     readonly hold: string;
     readonly gap: string;
+    readonly gapToHold: string;
     readonly upTo: string;
     readonly onDiameter: string;
     readonly notMeasured: string;
@@ -84,8 +85,16 @@ export interface ElementWords {
     readonly nearMisses: string;
     readonly missesBy: string;
     readonly turned: string;
+    readonly turn: string;
+    readonly drawTurned: string;
     readonly none: string;
     readonly more: string;
+    readonly squareTo: string;
+    readonly forms: Readonly<Record<'flat plate' | 'stepped collar' | 'plain sleeve', string>>;
+    readonly collar: string;
+    readonly step: string;
+    readonly hollow: string;
+    readonly length: string;
     readonly roles: Readonly<Record<'enters' | 'stops at the face' | 'at the edge', string>>;
     readonly dimensions: Readonly<Record<string, string>>;
   };

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { commonPractice } from '../../result/index.js';
 import { toolStrength } from './tool-strength.js';
 
-const pvc = { id: 'pvc', youngsModulusMpa: 2900, poissonRatio: 0.3, strengthMpa: 66, wantedReserveFactor: 3, isPlastic: true, isBrittleCold: true, strengthSource: commonPractice };
+const pvc = { id: 'pvc', youngsModulusMpa: 2900, poissonRatio: 0.38, strengthMpa: 66, wantedReserveFactor: 3, isPlastic: true, isBrittleCold: true, strengthSource: commonPractice };
 const pipe = (outside: number, wall: number) => ({ outsideMm: { low: outside, high: outside }, insideMm: { low: outside - 2 * wall, high: outside - 2 * wall } });
 
 describe('toolStrength', () => {
@@ -16,7 +16,7 @@ describe('toolStrength', () => {
     expect(strength?.areaMm2).toBeCloseTo(areaMm2, -0.5);
     expect(Math.abs((strength?.localBucklingMpa ?? 0) / wrinklingMpa - 1)).toBeLessThan(0.02);
     expect((strength?.squashForceN ?? 0) / 1000).toBeCloseTo(squashKn, 0);
-    expect(Math.abs((strength?.eulerForceN ?? 0) / 1000 / eulerKn - 1)).toBeLessThan(0.02);
+    expect(Math.round((strength?.eulerForceN ?? 0) / 1000)).toBe(eulerKn);
   });
 
   it('counts the thinnest wall that the bands allow, and has no answer without a wall', () => {

@@ -4,6 +4,8 @@ import { findHalfOpenRow } from '../../tables/half-open-range.js';
 import { markAt, rowAt } from '../../tables/table.js';
 import { worstHeld } from './class-limits.js';
 
+const limitColumns = ['holeUpperThou', 'holeLowerThou', 'shaftUpperThou', 'shaftLowerThou'] as const;
+
 export const inchFitTable = ansiB41InchFits;
 
 /** Limits of one class in one range of sizes, in thousandths of an inch. */
@@ -31,7 +33,6 @@ export function findInchFitRow(group: InchFitGroup, nominalIn: number): InchFitR
   return group.rows[findHalfOpenRow(group.overIn, group.upToIn, nominalIn)];
 }
 
-const limitColumns = ['holeUpperThou', 'holeLowerThou', 'shaftUpperThou', 'shaftLowerThou'] as const;
 
 function grouped(): ReadonlyMap<string, InchFitGroup> {
   const groups = new Map<string, { overIn: number[]; upToIn: number[]; rows: InchFitRow[] }>();

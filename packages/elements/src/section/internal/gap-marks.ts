@@ -48,9 +48,9 @@ export function rangeOf({ seal, bore, wanted }: GapMarks): { readonly lowUm: num
   return { lowUm: low - air, highUm: high + air };
 }
 
-const series = [1, 2, 5] as const;
+const series = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8] as const;
 
-/** The largest round magnification, 1-2-5, that is not over the given one. */
+/** The largest round magnification that is not over the given one. */
 export function roundMagnification(most: number): number {
   if (!(most > 1)) return 1;
   const decade = 10 ** Math.floor(Math.log10(most));
