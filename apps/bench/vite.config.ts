@@ -35,5 +35,14 @@ export default defineConfig({
       { find: /^@seatwright\/elements\/seat-([a-z-]+)\.js$/, replacement: `${at('../../packages/elements/src/')}$1/$1.ts` },
     ],
   },
-  build: { target: 'es2022', modulePreload: { polyfill: false }, sourcemap: false, assetsInlineLimit: 0 },
+  build: {
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+    sourcemap: false,
+    assetsInlineLimit: 0,
+    rolldownOptions: {
+      // What a new version of the page leaves alone stays in the browser's cache: tables and words change seldom.
+      output: { codeSplitting: { groups: [{ name: 'tables', test: /packages\/core\/src\/(tables\/generated|wording\/english)\// }, { name: 'core', test: /packages\/core\/src\/|node_modules\/zod\// }] } },
+    },
+  },
 });

@@ -1,39 +1,23 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { customElement, state } from 'lit/decorators.js';
-import { readWorkshopFile, type JobSheetOutput } from '@seatwright/core/job';
-import { CalculationError, type WorkingStep } from '@seatwright/core/result';
-import type { SectionMode } from '@seatwright/elements/seat-section.js';
-import { emptyWorkshop, placesIn, positionPath, sealPartsOf, type Place } from './document/places.js';
-import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
+import { html, LitElement, type TemplateResult } from 'lit';
+import { customElement, query, state } from 'lit/decorators.js';
+import type { BenchSheet } from './bench-sheet.js';
+import { emptyWorkshop } from './document/places.js';
+import type { JsonObject } from './document/raw-document.js';
 import { sampleAddress, type Sample } from './samples.js';
-import { computeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
-import { draftSituation } from './sheet/draft-situation.js';
-import { driversOf } from './sheet/drivers-of.js';
-import { dimensionOfKey } from './view/drawing-pane.js';
-import { printSheet } from './view/print-sheet.js';
-import { situationOfSeal, type SheetActions, type SheetContext } from './view/sheet-context.js';
-import { sheetView } from './view/sheet-view.js';
-import { StripWatch } from './view/strip-watch.js';
 import { startView } from './view/start-view.js';
 import { words } from './words.js';
 
-/** The page: one workshop file in hand, one sheet of it open. Everything is computed anew from what is typed, at each keystroke. */
+/** Everything that computes and draws; fetched while the first screen is read. */
+const loadSheet = () => Promise.all([import('./bench-sheet.js'), import('./sheet/open-workshop.js')]);
+
+/** The page: the first screen, and the sheet once one is open. */
 @customElement('bench-app')
 export class BenchApp extends LitElement {
-  @state() private file: JsonObject | null = null;
-  @state() private place: Place = { machine: 0, position: 0 };
-  @state() private sealPart = 0;
-  @state() private result: SheetResult | null = null;
-  @state() private lastGood: JobSheetOutput | null = null;
   @state() private isAtStart = true;
-  @state() private startFault = '';
-  @state() private mode: SectionMode = 'as driven';
-  @state() private driverName = '';
-  @state() private highlight = '';
-  @state() private isUnsaved = false;
-  @state() private working: readonly WorkingStep[] | null = null;
-
-  private readonly strip = new StripWatch();
+  @state() private hasSheet = false;
+  @state() private fault = '';
+  @state() private isOpening = false;
+  @query('bench-sheet') private sheet!: BenchSheet | null;
 
   /** The page is the sheet: its style sheet, its print sheet and its anchors work on plain elements. */
   protected override createRenderRoot(): HTMLElement {
@@ -42,229 +26,47 @@ export class BenchApp extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    window.addEventListener('beforeunload', this.warn);
-    this.addEventListener('focusin', this.light);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    window.removeEventListener('beforeunload', this.warn);
-    this.removeEventListener('focusin', this.light);
-  }
-
-  override updated(): void {
-    this.strip.look(this);
+    const soon = globalThis.requestIdleCallback ?? ((run: () => void) => setTimeout(run, 200));
+    soon(() => void loadSheet().catch(() => undefined));
   }
 
   override render(): TemplateResult {
-    const { file } = this;
-    if (file === null || this.isAtStart) {
-      return startView(file === null ? null : this.titleText(file), this.startFault, {
-        openSample: (sample) => void this.openSample(sample),
-        openFile: (chosen) => void this.openFile(chosen),
-        startEmpty: () => { this.open(emptyWorkshop()); },
-        goBack: () => { this.isAtStart = false; },
-      });
-    }
-    const context = this.context(file);
-    return html`<div class="screen">${this.bar()}${sheetView(context, this.workingView(context))}</div>${printSheet(context)}`;
+    const start = this.isAtStart
+      ? startView(this.hasSheet ? (this.sheet?.heading ?? '') : null, this.fault, this.isOpening, {
+          openSample: (sample) => void this.opening(() => sampleText(sample)),
+          openFile: (file) => void this.opening(() => file.text()),
+          startEmpty: () => void this.opening(() => Promise.resolve(JSON.stringify(emptyWorkshop()))),
+          goBack: () => { this.isAtStart = false; },
+        })
+      : '';
+    return html`${start}<bench-sheet ?hidden=${this.isAtStart} @bench-leave=${() => { this.isAtStart = true; }}></bench-sheet>`;
   }
 
-  private bar(): TemplateResult {
-    return html`<nav class="bar" aria-label=${words.name}>
-      <button type="button" class="brand" @click=${() => { this.isAtStart = true; }} aria-label="${words.name}: ${words.bar.sheets}"><span>${words.name}</span></button>
-      <span class="unsaved" role="status">${this.isUnsaved ? words.bar.unsaved : ''}</span>
-      <button type="button" @click=${() => { this.save(); }}>${words.bar.save}</button>
-      <button type="button" @click=${() => { window.print(); }}>${words.bar.print}</button>
-    </nav>`;
-  }
-
-  private workingView({ output, isStale }: SheetContext): TemplateResult | typeof nothing {
-    if (output === null) return nothing;
-    return html`<details class="working" @toggle=${(event: Event) => { this.showWorking((event.currentTarget as HTMLDetailsElement).open); }}>
-      <summary>${words.working}</summary>
-      ${this.working === null || isStale ? nothing : html`<seat-working .steps=${this.working} .sources=${output.sources}></seat-working>`}
-    </details>`;
-  }
-
-  private context(file: JsonObject): SheetContext {
-    const { result, place } = this;
-    const output = result?.kind === 'sheet' ? result.output : this.lastGood;
-    const part = output?.parts.find(({ path }) => path.endsWith(`parts[${this.sealPart}]`));
-    const seal = part?.kind === 'seal' ? part : null;
-    const drivers = driversOf(seal);
-    const isStale = result !== null && result.kind !== 'sheet' && output !== null;
-    return {
-      document: file,
-      place,
-      places: placesIn(file),
-      sealPart: this.sealPart,
-      sealParts: sealPartsOf(file, place),
-      output,
-      seal,
-      fault: result?.kind === 'fault' ? result.fault : null,
-      toBegin: result?.kind === 'begin' ? result.missing : [],
-      isStale,
-      style: { lengthUnit: valueAt(file, ['lengthUnit']) === 'in' ? 'in' : 'mm', decimalMark: '.' },
-      situation: situationOfSeal(seal) ?? draftSituation(file, place, this.sealPart),
-      drivers,
-      driver: drivers.find(({ name }) => name === this.driverName) ?? drivers[0] ?? null,
-      mode: this.mode,
-      highlight: this.highlight,
-      isUnsaved: this.isUnsaved,
-      actions: this.actions,
-    };
-  }
-
-  private readonly actions: SheetActions = {
-    change: (path, value) => { this.change(path, value); },
-    goTo: (key) => { this.goTo(key); },
-    showMode: (mode) => { this.mode = mode; },
-    chooseDriver: (name) => {
-      this.driverName = name;
-      this.mode = 'as driven';
-    },
-    choosePlace: (place) => { this.openPlace(place); },
-    chooseSeal: (part) => {
-      this.sealPart = part;
-      this.driverName = '';
-      this.compute();
-    },
-    save: () => { this.save(); },
-    print: () => { window.print(); },
-    leave: () => { this.isAtStart = true; },
-  };
-
-  private change(path: Path, value: Json | undefined): void {
-    if (this.file === null) return;
-    const next = withValue(this.file, seatPath(path), seatValue(this.file, path, value));
-    if (!isObject(next)) return;
-    this.file = next;
-    this.isUnsaved = true;
-    this.compute();
-  }
-
-  private compute(): void {
-    if (this.file === null) return;
-    this.result = computeSheet(this.file, this.place, this.sealPart, today());
-    if (this.result.kind === 'sheet') this.lastGood = this.result.output;
-    if (this.working !== null) this.showWorking(true);
-  }
-
-  private showWorking(isOpen: boolean): void {
-    this.working = isOpen && this.file !== null && this.result?.kind === 'sheet' ? workingOf(this.file, this.place, today(), this.result.output) : isOpen ? this.working : null;
-  }
-
-  private async openSample(sample: Sample): Promise<void> {
+  private async opening(read: () => Promise<string>): Promise<void> {
+    this.isOpening = true;
     try {
-      const answer = await fetch(sampleAddress(sample));
-      if (!answer.ok) throw new Error(answer.statusText);
-      this.openText(await answer.text());
+      const [, { openWorkshop }] = await loadSheet();
+      const opened = openWorkshop(await read());
+      if ('fault' in opened) this.fault = opened.fault;
+      else this.open(opened.file);
     } catch {
-      this.startFault = words.start.noSample;
+      this.fault = words.start.notLoaded;
     }
-  }
-
-  private async openFile(file: File): Promise<void> {
-    this.openText(await file.text());
-  }
-
-  /** Opens whatever is a workshop file of this version; a fault in one entry is shown at that entry, not refused. */
-  private openText(text: string): void {
-    try {
-      readWorkshopFile(text);
-    } catch (error) {
-      if (!(error instanceof CalculationError)) throw error;
-      if (!error.path.startsWith('machines[')) {
-        this.startFault = error.message;
-        return;
-      }
-    }
-    const file = JSON.parse(text.replace(/^\uFEFF/u, '')) as Json;
-    if (!isObject(file) || placesIn(file).length === 0) this.startFault = words.start.noPosition;
-    else this.open(file);
+    this.isOpening = false;
   }
 
   private open(file: JsonObject): void {
-    this.file = file;
-    this.isUnsaved = false;
-    this.startFault = '';
+    this.fault = '';
     this.isAtStart = false;
-    const [first] = placesIn(file);
-    if (first !== undefined) this.openPlace(first);
-    window.scrollTo(0, 0);
+    this.hasSheet = true;
+    this.sheet?.open(file);
   }
-
-  private openPlace(place: Place): void {
-    if (this.file === null) return;
-    this.place = place;
-    this.sealPart = sealPartsOf(this.file, place)[0] ?? 0;
-    this.lastGood = null;
-    this.working = null;
-    this.driverName = '';
-    this.highlight = '';
-    this.mode = 'as driven';
-    document.title = `${this.titleText(this.file)} – ${words.name}`;
-    this.compute();
-  }
-
-  /** Opens everything that folds around a field and puts the cursor into it. */
-  private goTo(key: string): void {
-    const field = this.fieldOf(key);
-    if (field === null) return;
-    for (let around = field.closest('details'); around !== null; around = around.parentElement?.closest('details') ?? null) around.open = true;
-    field.scrollIntoView({ block: 'center', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
-    const target = field.matches('.text-field') ? field.querySelector('input') : field;
-    target?.focus({ preventScroll: true });
-  }
-
-  /** The field of a key, or the nearest one that holds it. */
-  private fieldOf(key: string): HTMLElement | null {
-    for (let wanted = key; wanted !== ''; wanted = wanted.replace(/(?:^|[.[])[^.[]*$/u, '')) {
-      const found = this.querySelector<HTMLElement>(`[data-key="${CSS.escape(wanted)}"]`);
-      if (found !== null) return found;
-    }
-    return null;
-  }
-
-  private save(): void {
-    if (this.file === null) return;
-    const address = URL.createObjectURL(new Blob([`${JSON.stringify(this.file, null, 2)}\n`], { type: 'application/json' }));
-    const link = document.createElement('a');
-    link.href = address;
-    link.download = `${fileName(this.titleText(this.file))}.json`;
-    link.click();
-    setTimeout(() => { URL.revokeObjectURL(address); }, 10_000);
-    this.isUnsaved = false;
-  }
-
-  private titleText(file: JsonObject): string {
-    return `${textAt(file, ['machines', this.place.machine, 'name'])}, ${textAt(file, [...positionPath(this.place), 'name'])}`;
-  }
-
-  private readonly warn = (event: BeforeUnloadEvent): void => {
-    if (this.isUnsaved) event.preventDefault();
-  };
-
-  private readonly light = (event: FocusEvent): void => {
-    const field = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-key]') : null;
-    this.highlight = field === null ? '' : dimensionOfKey(field.dataset['key'] ?? '');
-  };
 }
 
-/** A seat is one thing: its kind decides whether it has a depth. */
-function seatPath(path: Path): Path {
-  return path.at(-2) === 'seat' && path.at(-1) === 'kind' ? path.slice(0, -1) : path;
-}
-
-function seatValue(file: JsonObject, path: Path, value: Json | undefined): Json | undefined {
-  if (path.at(-2) !== 'seat' || path.at(-1) !== 'kind' || value === undefined) return value;
-  const depthMm = valueAt(file, [...path.slice(0, -1), 'depthMm']);
-  return value === 'depth' && depthMm !== undefined ? { kind: value, depthMm } : { kind: value };
-}
-
-function fileName(title: string): string {
-  return title.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/gu, '') || 'workshop';
+async function sampleText(sample: Sample): Promise<string> {
+  const answer = await fetch(sampleAddress(sample));
+  if (!answer.ok) throw new Error(answer.statusText);
+  return answer.text();
 }
 
 declare global {
@@ -272,4 +74,3 @@ declare global {
     'bench-app': BenchApp;
   }
 }
-

@@ -1,2 +1,1 @@
-import '@seatwright/elements/all.js';
 import './bench-app.js';

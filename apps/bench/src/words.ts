@@ -15,7 +15,7 @@ export const words = {
     samples: 'Samples to look at',
     notOpened: 'The file was not opened.',
     noPosition: 'There is no position in it.',
-    noSample: 'The sample could not be loaded.',
+    notLoaded: 'It could not be loaded. Is the connection gone?',
   },
   bar: { sheets: 'Sheets', save: 'Save as file', print: 'Print', position: 'Position', machine: 'Machine', unsaved: 'Not saved yet', part: 'Which seal' },
   drawing: { label: 'Drawing', driven: 'Driven in', out: 'Taking out' },

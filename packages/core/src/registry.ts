@@ -18,7 +18,7 @@ export const calculations: readonly AnyCalculation[] = [
   driverSearch,
   seatingPlan,
   jobSheet,
-] as unknown as readonly AnyCalculation[];
+];
 
 const byName = new Map(calculations.map((calculation) => [calculation.name, calculation]));
 

@@ -67,7 +67,7 @@ export const situations: fc.Arbitrary<Situation> = fc
       clearBehindMm: r.clearBehindMm,
       oldDepthMm: r.oldDepth === undefined ? undefined : [r.oldDepth],
       requirementSet: r.requirementSet,
-    }) as unknown as Situation;
+    }) as Situation;
   });
 
 function round(value: number): number {

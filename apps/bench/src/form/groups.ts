@@ -41,7 +41,7 @@ const bore = (path: Exclude<keyof typeof boreField.shape, 'readings' | 'leadIn'>
 const shaft = (path: Exclude<keyof typeof shaftField.shape, 'readings' | 'leadIn' | 'obstacles'>, choices?: readonly Choice[]) => entryOf('position', `shaft.${path}`, shaftField.shape[path], choices === undefined ? {} : { choices });
 const running = (path: keyof typeof runningField.shape) => entryOf('position', `running.${path}`, runningField.shape[path]);
 const place = (path: 'lipFacing' | 'fluidSide' | 'rotation' | 'clearBehindMm' | 'behind' | 'retainedBy' | 'reachableFrom') => entryOf('position', path, situationShape[path]);
-const track = (path: keyof typeof wearTrackField.shape) => entryOf('position', `wearTrack.${path}`, wearTrackField.shape[path]);
+const track = (path: keyof typeof wearTrackField.shape, label?: string) => entryOf('position', `wearTrack.${path}`, wearTrackField.shape[path], label === undefined ? {} : { label });
 const boreChamfer = innerShape(boreField.shape.leadIn);
 const shaftEnd = innerShape(shaftField.shape.leadIn);
 const machine = machineShape();
@@ -57,7 +57,7 @@ export const groups: readonly Group[] = [
   },
   {
     name: 'place',
-    entries: [seatKind, place('lipFacing'), place('fluidSide'), place('behind'), place('clearBehindMm'), place('retainedBy'), place('reachableFrom'), track('catchesNail')],
+    entries: [seatKind, place('lipFacing'), place('fluidSide'), place('behind'), place('clearBehindMm'), place('retainedBy'), place('reachableFrom'), track('catchesNail', 'a fingernail catches in the old lip track')],
     more: [track('fromFaceMm'), track('widthMm'), track('depthMm')],
   },
   {

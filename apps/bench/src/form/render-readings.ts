@@ -19,7 +19,7 @@ export function renderReadings(scope: Entry['scope'], path: string, label: strin
     actions.change(filePath, next);
   };
   const field = (set: Json | undefined, at: number) => html`<seat-readings-field class="wide" data-key=${at === 0 ? key : `${key}[${at}]`} label=${at === 0 ? capitalised(label) : words.anotherInstrument} measures=${measures} default-unit=${style.lengthUnit}
-    .instruments=${own} .writing=${style} .readings=${isObject(set) ? (set as unknown as RawReadings) : undefined} .error=${at === 0 ? faultOf(key, context) : ''}
+    .instruments=${own} .writing=${style} .readings=${isObject(set) ? (set) : undefined} .error=${at === 0 ? faultOf(key, context) : ''}
     @seat-change=${({ detail }: CustomEvent<ReadingsChange>) => { change(at, detail.readings); }}></seat-readings-field>`;
   return html`${sets.length === 0 ? field(undefined, 0) : sets.map(field)}
     ${sets.length === 0 ? '' : html`<details class="another wide"><summary>${words.anotherInstrument}</summary>${field(undefined, sets.length)}</details>`}`;

@@ -5,6 +5,9 @@ import type { SheetContext } from './sheet-context.js';
 
 const signs: Readonly<Record<SheetItem['tone'], string>> = { good: '✓', note: 'i', care: '!', unknown: '?', bad: '✗', plain: '' };
 
+/** Drivers that find room on paper; the first ones are the best. */
+const shownRows = 3;
+
 /** The same sheet for paper: everything open, two columns, black on white. In sight only while printing. */
 export function printSheet(context: SheetContext): TemplateResult | typeof nothing {
   const { output, style, seal, driver, isStale } = context;
@@ -20,13 +23,31 @@ export function printSheet(context: SheetContext): TemplateResult | typeof nothi
       <p>${title?.kind === 'title' ? title.under : ''}</p>
     </header>
     <div class="head">
-      <seat-section without-table draw-width="470" .situation=${context.situation} .check=${seal?.check ?? null} .extraction=${seal?.extraction ?? null} .seating=${seal?.seating ?? null} .driver=${driver} length-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}></seat-section>
-      <seat-verdict .verdict=${output.verdict} .findings=${output.parts.flatMap((part) => part.findings)} .nextReading=${output.nextReading} ?stale=${isStale} .writing=${style}></seat-verdict>
+      <seat-section without-table draw-width="400" .situation=${context.situation} .check=${seal?.check ?? null} .extraction=${seal?.extraction ?? null} .seating=${seal?.seating ?? null} .driver=${driver} length-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}></seat-section>
+      <div>
+        <seat-verdict .verdict=${output.verdict} .findings=${output.parts.flatMap((part) => part.findings)} .nextReading=${output.nextReading} ?stale=${isStale} .writing=${style}></seat-verdict>
+        <seat-section without-table without-detail draw-width="400" mode="taking out" .situation=${context.situation} .extraction=${seal?.extraction ?? null} .seating=${seal?.seating ?? null} length-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}></seat-section>
+      </div>
     </div>
-    <div class="columns">${inSections(rest.slice(0, end)).map((section) => html`<section>${section.map(renderBlockOnPaper)}</section>`)}</div>
-    <div class="columns fine">${rest.slice(end).map(renderBlockOnPaper)}</div>
+    <div class="columns">${inSections(withShortRepeats(rest.slice(0, end))).map((section) => html`<section>${section.map(renderBlockOnPaper)}</section>`)}<section class="fine">${rest.slice(end).map(renderBlockOnPaper)}</section></div>
     <p class="name">${words.name}</p>
   </div>`;
+}
+
+/** A caution stands in full where it comes up first, and in its first sentence at each later step. */
+function withShortRepeats(blocks: readonly SheetBlock[]): readonly SheetBlock[] {
+  const said = new Set<string>();
+  const once = (item: SheetItem): SheetItem => ({
+    ...item,
+    below: item.below.map((line) => {
+      if (line.kind !== 'caution' || !said.has(line.text)) {
+        said.add(line.text);
+        return line;
+      }
+      return { ...line, text: /^.*?[.:](?=\s|$)/u.exec(line.text)?.[0].replace(/:$/u, '.') ?? line.text };
+    }),
+  });
+  return blocks.map((block) => (block.kind === 'list' && block.isNumbered ? { ...block, items: block.items.map(once) } : block));
 }
 
 /** Each heading with what follows it. */
@@ -49,16 +70,26 @@ function renderBlockOnPaper(block: SheetBlock): TemplateResult | typeof nothing 
     case 'paragraph':
       return html`<p>${block.text}</p>`;
     case 'list':
-      return block.isNumbered ? html`<ol>${block.items.map(renderItem)}</ol>` : html`<ul>${block.items.map(renderItem)}</ul>`;
+      if (block.isSmall) return html`<p>${block.items.map(({ text }) => text.replace(/\.$/u, '')).join(' · ')}</p>`;
+      return block.isNumbered ? html`<ol>${block.items.map(renderItem)}</ol>` : unnumbered(block.items);
     case 'table':
-      return renderTable(block);
+      return block.columns[0] === english.labels['nearMiss'] ? nothing : renderTable({ ...block, rows: block.columns[0] === english.labels['candidate'] ? block.rows.slice(0, shownRows) : block.rows });
     case 'blanks':
       return html`<dl class="blanks">${block.rows.map(({ label, count }) => html`<dt>${label}</dt><dd>${Array.from({ length: count }, () => html`<span></span>`)}</dd>`)}</dl>`;
   }
 }
 
+/** What asks for something line by line; what is in order run together. */
+function unnumbered(items: readonly SheetItem[]): TemplateResult {
+  const good = items.filter(({ tone }) => tone === 'good');
+  return html`<ul>${items.filter(({ tone }) => tone !== 'good').map(renderItem)}${good.length === 0 ? nothing : html`<li class="tone-good"><b class="sign">${signs.good}</b> ${good.map(({ text }) => text).join(' ')}</li>`}</ul>`;
+}
+
+/** One line with what to do about it; the cautions of a step stand together beside it. */
 function renderItem({ text, tone, below }: SheetItem): TemplateResult {
-  return html`<li class=${tone}>${signs[tone] === '' ? nothing : html`<b class="sign">${signs[tone]}</b> `}${text}${below.map((line) => html`<span class=${line.kind}>${line.kind === 'todo' ? '→ ' : line.kind === 'caution' ? '⚠ ' : ''}${line.text}</span>`)}</li>`;
+  const cautions = below.filter(({ kind }) => kind === 'caution').map((line) => line.text);
+  const others = below.filter(({ kind }) => kind !== 'caution');
+  return html`<li class="tone-${tone}">${signs[tone] === '' ? nothing : html`<b class="sign">${signs[tone]}</b> `}${text}${others.map((line) => html`<span class=${line.kind}>${line.kind === 'todo' ? '→ ' : ''}${line.text}</span>`)}${cautions.length === 0 ? nothing : html`<span class="caution">⚠ ${cautions.join(' ')}</span>`}</li>`;
 }
 
 /** A table of the sheet; its first column names the rows. */

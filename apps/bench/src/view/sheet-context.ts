@@ -40,9 +40,6 @@ export interface SheetActions {
   chooseDriver(name: string): void;
   choosePlace(place: Place): void;
   chooseSeal(part: number): void;
-  save(): void;
-  print(): void;
-  leave(): void;
 }
 
 /** Where an entry stands in the file. A part may have a seat, a facing and an old depth of its own. */

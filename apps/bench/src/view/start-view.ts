@@ -10,8 +10,8 @@ interface StartActions {
 }
 
 /** The first screen: a way back to the open sheet, a way to start one. */
-export function startView(openTitle: string | null, fault: string, actions: StartActions): TemplateResult {
-  return html`<main class="start">
+export function startView(openTitle: string | null, fault: string, isOpening: boolean, actions: StartActions): TemplateResult {
+  return html`<main class="start" aria-busy=${isOpening ? 'true' : 'false'}>
     <h1>${words.start.heading}</h1>
     <p class="claim">${words.claim}</p>
     ${fault === '' ? nothing : html`<p class="fault" role="alert">${words.start.notOpened} ${fault}</p>`}

@@ -7,7 +7,7 @@ import { calculations, findCalculation } from '@seatwright/core/registry';
 export function schema(name: string): Promise<void> {
   const calculation = findCalculation(name);
   if (calculation === undefined && name !== 'workshop-file') throw new Error(`no calculation "${name}"; there are ${calculations.map((known) => known.name).join(', ')}, and workshop-file`);
-  const schemas = calculation === undefined ? z.toJSONSchema(workshopFileField, { io: 'input' }) : jsonSchemasOf(calculation as never);
+  const schemas = calculation === undefined ? z.toJSONSchema(workshopFileField, { io: 'input' }) : jsonSchemasOf(calculation);
   process.stdout.write(`${JSON.stringify(schemas, null, 2)}\n`);
   return Promise.resolve();
 }

@@ -74,7 +74,7 @@ function parsedJson(text: string): unknown {
 /** Line and column of the fault, where the engine tells the position. */
 function placed(text: string, reason: string): string {
   const at = /position (\d+)/.exec(reason);
-  if (at === null) return text.trim() === '' ? 'the file is empty' : reason;
+  if (at === null) return text.trim() === '' ? 'the file is empty' : reason.replace(/\s+/g, ' ');
   const before = text.slice(0, Number(at[1]));
   const line = before.split('\n').length;
   const column = before.length - before.lastIndexOf('\n');

@@ -48,7 +48,7 @@ function fieldOf(kind: Kind, settle: (value: number) => number = (value) => valu
           }
         }),
       )
-      .check(z.meta({ ...shown, ...schemaLimits })) as unknown as QuantityField;
+      .check(z.meta({ ...shown, ...schemaLimits }));
   };
 }
 

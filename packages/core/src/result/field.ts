@@ -35,7 +35,7 @@ export function textField(meta: FieldMeta & { readonly longest?: number }): z.Zo
 
 /** One of a few words. */
 export function choiceField<const T extends readonly [string, ...string[]]>(values: T, meta: FieldMeta): z.ZodMiniEnum<{ [K in T[number]]: K }> {
-  return z.enum(values).check(z.meta({ ...meta, unit: '' })) as unknown as z.ZodMiniEnum<{ [K in T[number]]: K }>;
+  return z.enum(values).check(z.meta({ ...meta, unit: '' }));
 }
 
 /** Yes or no. */

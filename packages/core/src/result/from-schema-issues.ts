@@ -48,7 +48,7 @@ export function fromSchemaIssues(issues: readonly Issue[], input: unknown): Calc
       const branch = nearestBranch(issue.errors);
       return branch === undefined
         ? invalidInput(path, received, 'one of the permitted forms')
-        : fromSchemaIssues([{ ...branch, path: [...issue.path, ...branch.path] } as Issue], input);
+        : fromSchemaIssues([{ ...branch, path: [...issue.path, ...branch.path] }], input);
     }
     case 'invalid_format':
       return invalidInput(path, received, issue.format === 'regex' ? (issue.message || 'the expected form') : issue.format);

@@ -164,7 +164,7 @@ export class SeatSection extends LitElement {
 function detailMark({ depthMm, widthMm, boreMm }: SectionGeometry, { x, y }: SectionLayout): TemplateResult {
   const cx = x(depthMm + widthMm * 0.62);
   const cy = y(boreMm / 2);
-  return svg`<circle class="mark-ring" cx=${cx} cy=${cy} r="11"></circle><text class="mark-letter" x=${cx + 15} y=${cy - 9}>A</text>` as unknown as TemplateResult;
+  return svg`<circle class="mark-ring" cx=${cx} cy=${cy} r="11"></circle><text class="mark-letter" x=${cx + 15} y=${cy - 9}>A</text>`;
 }
 
 declare global {

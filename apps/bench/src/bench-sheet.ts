@@ -1,0 +1,240 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import '@seatwright/elements/all.js';
+import type { JobSheetOutput } from '@seatwright/core/job';
+import type { WorkingStep } from '@seatwright/core/result';
+import type { SectionMode } from '@seatwright/elements/seat-section.js';
+import { placesIn, positionPath, sealPartsOf, type Place } from './document/places.js';
+import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
+import { computeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
+import { draftSituation } from './sheet/draft-situation.js';
+import { driversOf } from './sheet/drivers-of.js';
+import { dimensionOfKey } from './view/drawing-pane.js';
+import { printSheet } from './view/print-sheet.js';
+import { situationOfSeal, type SheetActions, type SheetContext } from './view/sheet-context.js';
+import { sheetView } from './view/sheet-view.js';
+import { StripWatch } from './view/strip-watch.js';
+import { words } from './words.js';
+
+/** One workshop file in hand, one sheet of it open. Everything is computed anew from what is typed, at each keystroke. */
+@customElement('bench-sheet')
+export class BenchSheet extends LitElement {
+  @state() private file: JsonObject | null = null;
+  @state() private place: Place = { machine: 0, position: 0 };
+  @state() private sealPart = 0;
+  @state() private result: SheetResult | null = null;
+  @state() private lastGood: JobSheetOutput | null = null;
+  @state() private mode: SectionMode = 'as driven';
+  @state() private driverName = '';
+  @state() private highlight = '';
+  @state() private isUnsaved = false;
+  @state() private working: readonly WorkingStep[] | null = null;
+
+  private readonly strip = new StripWatch();
+
+  /** The page is the sheet: its style sheet, its print sheet and its anchors work on plain elements. */
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener('beforeunload', this.warn);
+    this.addEventListener('focusin', this.light);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener('beforeunload', this.warn);
+    this.removeEventListener('focusin', this.light);
+  }
+
+  override updated(): void {
+    this.strip.look(this);
+  }
+
+  override render(): TemplateResult {
+    const { file } = this;
+    if (file === null) return html``;
+    const context = this.context(file);
+    return html`<div class="screen">${this.bar()}${sheetView(context, this.workingView(context))}</div>${printSheet(context)}`;
+  }
+
+  private bar(): TemplateResult {
+    return html`<nav class="bar" aria-label=${words.name}>
+      <button type="button" class="brand" @click=${() => { this.leave(); }} aria-label="${words.name}: ${words.bar.sheets}"><span>${words.name}</span></button>
+      <span class="unsaved" role="status">${this.isUnsaved ? words.bar.unsaved : ''}</span>
+      <button type="button" @click=${() => { this.save(); }}>${words.bar.save}</button>
+      <button type="button" @click=${() => { window.print(); }}>${words.bar.print}</button>
+    </nav>`;
+  }
+
+  private workingView({ output, isStale }: SheetContext): TemplateResult | typeof nothing {
+    if (output === null) return nothing;
+    return html`<details class="working" @toggle=${(event: Event) => { this.showWorking((event.currentTarget as HTMLDetailsElement).open); }}>
+      <summary>${words.working}</summary>
+      ${this.working === null || isStale ? nothing : html`<seat-working .steps=${this.working} .sources=${output.sources}></seat-working>`}
+    </details>`;
+  }
+
+  private context(file: JsonObject): SheetContext {
+    const { result, place } = this;
+    const output = result?.kind === 'sheet' ? result.output : this.lastGood;
+    const part = output?.parts.find(({ path }) => path.endsWith(`parts[${this.sealPart}]`));
+    const seal = part?.kind === 'seal' ? part : null;
+    const drivers = driversOf(seal);
+    const isStale = result !== null && result.kind !== 'sheet' && output !== null;
+    return {
+      document: file,
+      place,
+      places: placesIn(file),
+      sealPart: this.sealPart,
+      sealParts: sealPartsOf(file, place),
+      output,
+      seal,
+      fault: result?.kind === 'fault' ? result.fault : null,
+      toBegin: result?.kind === 'begin' ? result.missing : [],
+      isStale,
+      style: { lengthUnit: valueAt(file, ['lengthUnit']) === 'in' ? 'in' : 'mm', decimalMark: '.' },
+      situation: situationOfSeal(seal) ?? draftSituation(file, place, this.sealPart),
+      drivers,
+      driver: drivers.find(({ name }) => name === this.driverName) ?? drivers[0] ?? null,
+      mode: this.mode,
+      highlight: this.highlight,
+      isUnsaved: this.isUnsaved,
+      actions: this.actions,
+    };
+  }
+
+  private readonly actions: SheetActions = {
+    change: (path, value) => { this.change(path, value); },
+    goTo: (key) => { this.goTo(key); },
+    showMode: (mode) => { this.mode = mode; },
+    chooseDriver: (name) => {
+      this.driverName = name;
+      this.mode = 'as driven';
+    },
+    choosePlace: (place) => { this.openPlace(place); },
+    chooseSeal: (part) => {
+      this.sealPart = part;
+      this.driverName = '';
+      this.compute();
+    },
+  };
+
+  private change(path: Path, value: Json | undefined): void {
+    if (this.file === null) return;
+    const next = withValue(this.file, seatPath(path), seatValue(this.file, path, value));
+    if (!isObject(next)) return;
+    this.file = next;
+    this.isUnsaved = true;
+    this.compute();
+  }
+
+  private compute(): void {
+    if (this.file === null) return;
+    this.result = computeSheet(this.file, this.place, this.sealPart, today());
+    if (this.result.kind === 'sheet') this.lastGood = this.result.output;
+    if (this.working !== null) this.showWorking(true);
+  }
+
+  private showWorking(isOpen: boolean): void {
+    this.working = isOpen && this.file !== null && this.result?.kind === 'sheet' ? workingOf(this.file, this.place, today(), this.result.output) : isOpen ? this.working : null;
+  }
+
+  /** Opens a workshop file at its first position. */
+  open(file: JsonObject): void {
+    this.file = file;
+    this.isUnsaved = false;
+    const [first] = placesIn(file);
+    if (first !== undefined) this.openPlace(first);
+    window.scrollTo(0, 0);
+  }
+
+  private leave(): void {
+    this.dispatchEvent(new Event('bench-leave', { bubbles: true }));
+  }
+
+  private openPlace(place: Place): void {
+    if (this.file === null) return;
+    this.place = place;
+    this.sealPart = sealPartsOf(this.file, place)[0] ?? 0;
+    this.lastGood = null;
+    this.working = null;
+    this.driverName = '';
+    this.highlight = '';
+    this.mode = 'as driven';
+    document.title = `${this.titleText(this.file)} – ${words.name}`;
+    this.compute();
+  }
+
+  /** Opens everything that folds around a field and puts the cursor into it. */
+  private goTo(key: string): void {
+    const field = this.fieldOf(key);
+    if (field === null) return;
+    for (let around = field.closest('details'); around !== null; around = around.parentElement?.closest('details') ?? null) around.open = true;
+    field.scrollIntoView({ block: 'center', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
+    const target = field.matches('.text-field') ? field.querySelector('input') : field;
+    target?.focus({ preventScroll: true });
+  }
+
+  /** The field of a key, or the nearest one that holds it. */
+  private fieldOf(key: string): HTMLElement | null {
+    for (let wanted = key; wanted !== ''; wanted = wanted.replace(/(?:^|[.[])[^.[]*$/u, '')) {
+      const found = this.querySelector<HTMLElement>(`[data-key="${CSS.escape(wanted)}"]`);
+      if (found !== null) return found;
+    }
+    return null;
+  }
+
+  private save(): void {
+    if (this.file === null) return;
+    const address = URL.createObjectURL(new Blob([`${JSON.stringify(this.file, null, 2)}\n`], { type: 'application/json' }));
+    const link = document.createElement('a');
+    link.href = address;
+    link.download = `${fileName(this.titleText(this.file))}.json`;
+    link.click();
+    setTimeout(() => { URL.revokeObjectURL(address); }, 10_000);
+    this.isUnsaved = false;
+  }
+
+  /** Machine and position of the open sheet. */
+  get heading(): string {
+    return this.file === null ? '' : this.titleText(this.file);
+  }
+
+  private titleText(file: JsonObject): string {
+    return `${textAt(file, ['machines', this.place.machine, 'name'])}, ${textAt(file, [...positionPath(this.place), 'name'])}`;
+  }
+
+  private readonly warn = (event: BeforeUnloadEvent): void => {
+    if (this.isUnsaved) event.preventDefault();
+  };
+
+  private readonly light = (event: FocusEvent): void => {
+    const field = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-key]') : null;
+    this.highlight = field === null ? '' : dimensionOfKey(field.dataset['key'] ?? '');
+  };
+}
+
+/** A seat is one thing: its kind decides whether it has a depth. */
+function seatPath(path: Path): Path {
+  return path.at(-2) === 'seat' && path.at(-1) === 'kind' ? path.slice(0, -1) : path;
+}
+
+function seatValue(file: JsonObject, path: Path, value: Json | undefined): Json | undefined {
+  if (path.at(-2) !== 'seat' || path.at(-1) !== 'kind' || value === undefined) return value;
+  const depthMm = valueAt(file, [...path.slice(0, -1), 'depthMm']);
+  return value === 'depth' && depthMm !== undefined ? { kind: value, depthMm } : { kind: value };
+}
+
+function fileName(title: string): string {
+  return title.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/gu, '') || 'workshop';
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-sheet': BenchSheet;
+  }
+}
+
