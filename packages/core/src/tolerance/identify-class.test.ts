@@ -24,7 +24,13 @@ describe('identify class', () => {
     expect({ upperUm, lowerUm }).toEqual({ upperUm: 21, lowerUm: 0 });
   });
 
-  it('lists the zones that hold measured sizes, narrowest first among equals', () => {
+  it('puts the preferred classes in front, and the narrower of two alike', () => {
+    const { containing } = identifyClass.run({ nominalMm: 25, kind: 'shaft', sizesMm: [25.023, 25.03] });
+    expect(classesOf(containing).slice(0, 3)).toEqual(['p6', 'p5', 'n7']);
+    expect(containing.slice(0, 3).map(({ preference }) => preference)).toEqual(['first', 'second', 'second']);
+  });
+
+  it('lists the zones that hold measured sizes, with the room that each leaves', () => {
     const { containing, containingCount, notChecked } = identifyClass.run({ nominalMm: 25, kind: 'shaft', sizesMm: [25.028, 25.023, 25.031] });
     expect(containing.every(({ upperMarginUm, lowerMarginUm }) => upperMarginUm >= 0 && lowerMarginUm >= 0)).toBe(true);
     expect(containing).toHaveLength(12);

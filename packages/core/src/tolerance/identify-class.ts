@@ -13,7 +13,7 @@ import {
 } from '../result/index.js';
 import { classLimitsAt, type ClassLimits } from './internal/class-limits.js';
 import { classNames, type ClassName } from './internal/class-names.js';
-import { preferenceOf, type Preference } from './internal/class-preference.js';
+import { preferenceOf, preferenceSource, type Preference } from './internal/class-preference.js';
 import { givenRange, type GivenRange } from './internal/given-range.js';
 import { nominalField } from './internal/nominal-field.js';
 import { sizeStepOf } from './internal/size-steps.js';
@@ -22,7 +22,7 @@ import { settledUm } from './internal/settled.js';
 /** A class that may be the one that was meant, with how it lies to what was given. */
 export interface ClassCandidate {
   readonly toleranceClass: string;
-  /** Whether the standard's selection names it first, second, or not at all. */
+  /** Whether the selection for general purposes names it first, second, or not at all. */
   readonly preference: Preference;
   readonly upperLimitDeviationUm: number;
   readonly lowerLimitDeviationUm: number;
@@ -42,7 +42,7 @@ const candidates = z.readonly(
   z.array(
     z.strictObject({
       toleranceClass: textField({ label: 'tolerance class' }),
-      preference: choiceField(['first', 'second', 'none'], { label: 'preference of the standard' }),
+      preference: choiceField(['first', 'second', 'none'], { label: 'preference in the selection for general purposes' }),
       upperLimitDeviationUm: outputNumber('upper limit deviation', 'µm'),
       lowerLimitDeviationUm: outputNumber('lower limit deviation', 'µm'),
       standardToleranceUm: outputNumber('standard tolerance', 'µm'),
@@ -61,7 +61,7 @@ const givenSize = (label: string) => z.optional(lengthField({ label, over: 0, up
  * Which class is this?  Classes whose zone equals the given range, holds it, or lies nearest to it
  * @returns matching, containing (preferred first, then narrowest), nearest (by |ES − U| + |EI − L|); at most 12 each, with counts
  * @throws CalculationError invalid-input | contradiction | outside-table
- * @source iso-286-1-2010, Tables 1 to 5 (held as: class by class, see `held`)
+ * @source iso-286-1-2010, Tables 1 to 5 (held as: class by class, see `held`); iso-1829-1975, preference (held as: memory)
  * @example identifyClass.run({ nominalMm: 25, kind: 'hole', upperLimitDeviationUm: 21, lowerLimitDeviationUm: 0 }).matching[0].toleranceClass // 'H7'
  */
 export const identifyClass = defineCalculation({
@@ -191,6 +191,15 @@ function candidateSteps(range: GivenRange, nearest: ClassCandidate): readonly Wo
       unit: '',
       why: nearest.differenceUm === 0 ? 'its limits equal the given ones' : 'of all classes for this size its limits are the least away, both taken together',
       source: source('iso-286-1-2010', nearest.held, 'Tables 1 to 5'),
+    },
+    {
+      kind: 'choice',
+      symbol: 'preference',
+      meaning: 'preference in the selection for general purposes',
+      value: nearest.preference,
+      unit: '',
+      why: nearest.preference === 'none' ? 'the selection does not name it' : `the selection names it as ${nearest.preference} choice`,
+      source: preferenceSource,
     },
     ...rows.map(
       ([symbol, meaning, formula, scope, value]): WorkingStep => ({ kind: 'formula', symbol, meaning, formula, scope, value, unit: 'µm', source: plainGeometry }),
