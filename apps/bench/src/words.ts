@@ -50,6 +50,7 @@ export const words = {
   } as Readonly<Record<string, string>>,
   goToFault: 'Go to the entry that cannot be read',
   missing: 'missing',
+  unreadable: 'cannot be read',
   nothing: 'nothing entered',
   asMarked: 'as marked',
   yes: 'yes',

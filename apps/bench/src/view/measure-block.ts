@@ -27,8 +27,9 @@ export function measureBlock(context: SheetContext): TemplateResult {
 
 function renderGroup(group: Group, context: SheetContext): TemplateResult {
   const missing = missingIn(group, context);
+  const isUnreadable = context.fault !== null && isIn(group, context.fault.key);
   return html`<details class="group" id="group-${group.name}" ?open=${group.name === 'seal' && context.toBegin.length > 0}>
-    <summary><h3>${words.groups[group.name]}</h3><span class="line">${groupLine(group.name, context)}</span>${missing > 0 ? html`<span class="missing">${missing} ${words.missing}</span>` : nothing}</summary>
+    <summary><h3>${words.groups[group.name]}</h3><span class="line">${groupLine(group.name, context)}</span>${isUnreadable ? html`<span class="unreadable">${words.unreadable}</span>` : missing > 0 ? html`<span class="missing">${missing} ${words.missing}</span>` : nothing}</summary>
     <div class="content">
       <div class="fields">${special(group.name, 'first', context)}${group.entries.map((entry) => renderEntry(entry, context))}${special(group.name, 'last', context)}</div>
       ${group.more.length === 0 && special(group.name, 'more', context) === nothing
@@ -68,12 +69,15 @@ function keysOf({ name, entries, more }: Group): readonly string[] {
   return [...entries.map(keyOf), ...more.map(keyOf), ...(readings[name] ?? [])];
 }
 
-/** How many deciding entries of the group are missing or cannot be read. */
+/** Whether a key is one of the group's entries, or lies within one. */
+function isIn(group: Group, key: string): boolean {
+  return keysOf(group).some((known) => key === known || key.startsWith(`${known}.`) || key.startsWith(`${known}[`));
+}
+
+/** How many deciding entries of the group are missing. */
 function missingIn(group: Group, context: SheetContext): number {
-  const keys = keysOf(group);
-  const isHere = (key: string) => keys.some((known) => key === known || key.startsWith(`${known}.`) || key.startsWith(`${known}[`));
   const wanted = new Set([...context.toBegin, ...(context.seal?.findings ?? []).flatMap(({ severity, missing }) => (severity === 'unknown' && missing !== undefined ? [missing] : []))]);
-  return [...wanted].filter(isHere).length + (context.fault !== null && isHere(context.fault.key) ? 1 : 0);
+  return [...wanted].filter((key) => isIn(group, key)).length;
 }
 
 /** What a group holds, in one line. */
@@ -136,6 +140,12 @@ function behindLine(behind: string, room: string): string {
 function materialName(id: string): string {
   const choices = groups.find((group) => group.name === 'bore')?.entries.find((entry) => entry.path === 'bore.material')?.entry;
   return choices?.kind === 'choice' ? (choices.choices.find(({ value }) => value === id)?.word ?? id) : id;
+}
+
+/** What an entry is called in the form; '' when the form has no such entry. */
+export function nameOfKey(key: string): string {
+  const found = groups.flatMap(({ entries, more }) => [...entries, ...more]).find((entry) => keyOf(entry) === key);
+  return found === undefined ? '' : found.label.charAt(0).toLowerCase() + found.label.slice(1);
 }
 
 /** A fault that no field of the form shows. */

@@ -67,7 +67,7 @@ export class SeatChoiceField extends LitElement {
     const groups = [...new Set(this.choices.map((choice) => choice.group ?? ''))];
     return html`<label for="list">${this.label}</label>
       <div class="line choose ${this.error === '' ? '' : 'faulty'}">
-        <select id="list" .value=${live(this.value)} aria-describedby=${this.describedBy()} aria-required=${this.required ? 'true' : 'false'} aria-invalid=${this.error === '' ? 'false' : 'true'} @change=${(event: Event) => { this.choose((event.target as HTMLSelectElement).value); }}>
+        <select id="list" class=${this.value === '' ? 'none' : ''} .value=${live(this.value)} aria-describedby=${this.describedBy()} aria-required=${this.required ? 'true' : 'false'} aria-invalid=${this.error === '' ? 'false' : 'true'} @change=${(event: Event) => { this.choose((event.target as HTMLSelectElement).value); }}>
           <option value="" ?selected=${this.value === ''}>${this.words.field.none}</option>
           ${groups.map((group) => {
             const options = this.choices.filter((choice) => (choice.group ?? '') === group).map(option);

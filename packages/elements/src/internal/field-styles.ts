@@ -48,6 +48,10 @@ export const fieldStyles = css`
     outline: none;
     border-radius: 0;
   }
+  .line input:focus-visible,
+  .line select:focus-visible {
+    outline: none;
+  }
   input::placeholder {
     color: var(--_quiet);
     font-weight: 400;
@@ -62,6 +66,10 @@ export const fieldStyles = css`
   select option {
     color: var(--_ink);
     background: var(--_paper);
+  }
+  select.none {
+    font-weight: 400;
+    color: var(--_quiet);
   }
   .choose {
     position: relative;
@@ -78,6 +86,16 @@ export const fieldStyles = css`
     border-width: 0 2px 2px 0;
     transform: rotate(45deg);
     pointer-events: none;
+  }
+  .entry {
+    display: grid;
+    gap: 0.15rem 0.75rem;
+    align-items: center;
+  }
+  @container (min-width: 20.5rem) and (max-width: 38rem) {
+    .entry {
+      grid-template-columns: minmax(0, 5fr) minmax(0, 6fr);
+    }
   }
   .understood {
     flex: none;
@@ -120,5 +138,12 @@ export const fieldStyles = css`
     :host(:focus-within) .keys {
       display: flex;
     }
+  }
+`;
+
+/** Label and line side by side where there is room for both and not for more. */
+export const inlineStyles = css`
+  :host {
+    container-type: inline-size;
   }
 `;

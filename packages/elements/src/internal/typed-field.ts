@@ -4,7 +4,7 @@ import { live } from 'lit/directives/live.js';
 import { CalculationError } from '@seatwright/core/result';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
-import { fieldStyles } from './field-styles.js';
+import { fieldStyles, inlineStyles } from './field-styles.js';
 import { severitySign } from './severity-sign.js';
 import { signStyles } from './sign-styles.js';
 import { tokens } from './tokens.js';
@@ -24,7 +24,7 @@ export type FieldReading = { readonly kind: 'empty' } | { readonly kind: 'unders
 export abstract class TypedField extends LitElement {
   static formAssociated = true;
   static override shadowRootOptions: ShadowRootInit = { ...LitElement.shadowRootOptions, delegatesFocus: true };
-  static override styles = [tokens, signStyles, fieldStyles];
+  static override styles = [tokens, signStyles, fieldStyles, inlineStyles];
 
   @property() label = '';
   @property() name = '';
@@ -88,7 +88,7 @@ export abstract class TypedField extends LitElement {
     const fault = this.faultText();
     const describedBy = [fault === '' ? '' : 'error', reading.kind === 'understood' ? 'understood' : '', this.help === '' ? '' : 'help'].filter((id) => id !== '').join(' ');
     return html`
-      <label for="input">${this.label}</label>
+      <div class="entry"><label for="input">${this.label}</label>
       <div class="line ${fault === '' ? '' : 'faulty'}">
         <input
           id="input"
@@ -107,7 +107,7 @@ export abstract class TypedField extends LitElement {
           @input=${this.typed}
         />
         ${reading.kind === 'understood' ? html`<span class="understood" id="understood"><span class="visually-hidden">${this.words.field.understood} </span>${reading.understood.shown}</span>` : nothing}
-      </div>
+      </div></div>
       ${this.keys.length === 0 ? nothing : html`<div class="keys" aria-hidden="true">${this.keys.map(([shown, typed, name]) => html`<button type="button" tabindex="-1" title=${name} @pointerdown=${(event: Event) => { event.preventDefault(); }} @click=${() => { this.insert(typed); }}>${shown}</button>`)}</div>`}
       ${fault === '' ? nothing : html`<p class="error" id="error">${severitySign('bad')}<span>${fault}</span></p>`}
       ${this.help === '' ? nothing : html`<p class="help" id="help">${this.help}</p>`}

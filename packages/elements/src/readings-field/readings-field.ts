@@ -60,12 +60,12 @@ export class SeatReadingsField extends LitElement {
   override render(): TemplateResult {
     const words = this.words.field;
     const result = this.result();
-    const fault = result.kind === 'fault' ? result.message : this.error;
+    const fault = result.kind === 'fault' ? result.message : this.hasFaultyCell(this.rows) ? '' : this.error;
     return html`<fieldset class=${this.isWhereNoted ? 'where' : ''} aria-describedby=${fault === '' ? nothing : 'error'}>
       <legend>${this.label}</legend>
       <label for="instrument">${words.instrument}</label>
       <div class="line choose">
-        <select id="instrument" .value=${live(this.instrument)} @change=${(event: Event) => { this.pick((event.target as HTMLSelectElement).value); }}>
+        <select id="instrument" class=${this.instrument === '' ? 'none' : ''} .value=${live(this.instrument)} @change=${(event: Event) => { this.pick((event.target as HTMLSelectElement).value); }}>
           <option value="" ?selected=${this.instrument === ''}>${words.chooseInstrument}</option>
           ${this.choices().map(({ id, name }) => html`<option value=${id} ?selected=${id === this.instrument}>${name}</option>`)}
         </select>
@@ -82,22 +82,23 @@ export class SeatReadingsField extends LitElement {
     const words = this.words.field;
     const shown = this.understood(row.value);
     return html`<div class="row">
-      ${this.cell(`value-${i}`, `${words.reading} ${i + 1}`, row.value, shown.isFaulty, (value) => { this.change(i, { value }); }, shown.text)}
+      ${this.cell(`value-${i}`, `${words.reading} ${i + 1}`, row.value, shown, (value) => { this.change(i, { value }); })}
       ${this.isWhereNoted
-        ? html`${this.cell(`angle-${i}`, words.angle, row.angle, isFaulty(() => parseAngle(row.angle), row.angle), (angle) => { this.change(i, { angle }); })}
-          ${this.cell(`depth-${i}`, words.depth, row.depth, isFaulty(() => parseLength(row.depth), row.depth), (depth) => { this.change(i, { depth }); })}`
+        ? html`${this.cell(`angle-${i}`, words.angle, row.angle, readOr(() => parseAngle(row.angle), row.angle), (angle) => { this.change(i, { angle }); })}
+          ${this.cell(`depth-${i}`, words.depth, row.depth, readOr(() => parseLength(row.depth), row.depth), (depth) => { this.change(i, { depth }); })}`
         : nothing}
     </div>`;
   }
 
-  private cell(id: string, label: string, value: string, isWrong: boolean, typed: (value: string) => void, shown = ''): TemplateResult {
+  private cell(id: string, label: string, value: string, { text, fault }: Shown, typed: (value: string) => void): TemplateResult {
     return html`<div>
       <label for=${id}>${label}</label>
-      <div class="line ${isWrong ? 'faulty' : ''}">
-        <input id=${id} type="text" inputmode="decimal" autocomplete="off" spellcheck="false" enterkeyhint="next" .value=${live(value)} aria-invalid=${isWrong ? 'true' : 'false'}
+      <div class="line ${fault === '' ? '' : 'faulty'}">
+        <input id=${id} type="text" inputmode="decimal" autocomplete="off" spellcheck="false" enterkeyhint="next" .value=${live(value)} aria-invalid=${fault === '' ? 'false' : 'true'} aria-describedby=${fault === '' ? nothing : `${id}-error`}
           @input=${(event: Event) => { typed((event.target as HTMLInputElement).value); }} @change=${() => { this.tidy(); }} />
-        ${shown === '' ? nothing : html`<span class="understood">${shown}</span>`}
+        ${text === '' ? nothing : html`<span class="understood">${text}</span>`}
       </div>
+      ${fault === '' ? nothing : html`<p class="error" id="${id}-error">${severitySign('bad')}<span>${fault}</span></p>`}
     </div>`;
   }
 
@@ -109,19 +110,13 @@ export class SeatReadingsField extends LitElement {
     return [...byId].map(([id, name]) => ({ id, name }));
   }
 
-  private understood(text: string): { readonly text: string; readonly isFaulty: boolean } {
-    if (text.trim() === '') return { text: '', isFaulty: false };
-    try {
-      return { text: understandLength(text, this.defaultUnit, this.writing.decimalMark).shown, isFaulty: false };
-    } catch (error) {
-      if (error instanceof CalculationError) return { text: '', isFaulty: true };
-      throw error;
-    }
+  private understood(text: string): Shown {
+    return readOr(() => undefined, text, () => understandLength(text, this.defaultUnit, this.writing.decimalMark).shown);
   }
 
   private result(): { readonly kind: 'size'; readonly text: TemplateResult } | { readonly kind: 'fault'; readonly message: string } | { readonly kind: 'none' } {
     const filled = this.rows.filter((row) => row.value.trim() !== '');
-    if (filled.length === 0) return { kind: 'none' };
+    if (filled.length === 0 || this.hasFaultyCell(filled)) return { kind: 'none' };
     try {
       const points = filled.map((row) => ({
         valueMm: understandLength(row.value, this.defaultUnit, '.').value,
@@ -142,6 +137,10 @@ export class SeatReadingsField extends LitElement {
       if (error instanceof CalculationError) return { kind: 'fault', message: plainMessage(error) };
       throw error;
     }
+  }
+
+  private hasFaultyCell(rows: readonly Row[]): boolean {
+    return rows.some((row) => this.understood(row.value).fault !== '' || readOr(() => parseAngle(row.angle), row.angle).fault !== '' || readOr(() => parseLength(row.depth), row.depth).fault !== '');
   }
 
   private pick(instrument: string): void {
@@ -169,13 +168,20 @@ export class SeatReadingsField extends LitElement {
   }
 }
 
-function isFaulty(read: () => unknown, text: string): boolean {
-  if (text.trim() === '') return false;
+/** What stands beside a typed text, or the fault in it. */
+interface Shown {
+  readonly text: string;
+  readonly fault: string;
+}
+
+function readOr(check: () => unknown, text: string, shown: () => string = () => ''): Shown {
+  if (text.trim() === '') return { text: '', fault: '' };
   try {
-    read();
-    return false;
-  } catch {
-    return true;
+    check();
+    return { text: shown(), fault: '' };
+  } catch (error) {
+    if (error instanceof CalculationError) return { text: '', fault: plainMessage(error) };
+    throw error;
   }
 }
 

@@ -46,8 +46,8 @@ export const styles = css`
     color: inherit;
   }
   .stale .stamp {
-    opacity: 0.55;
     border-style: dashed;
+    outline-style: dashed;
   }
   .stale-note {
     margin: 0;

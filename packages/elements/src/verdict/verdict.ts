@@ -26,6 +26,8 @@ export class SeatVerdict extends LitElement {
   @property({ attribute: false }) findings: readonly Finding[] = [];
   /** Path of the deciding reading that is missing; null when none is. */
   @property({ attribute: false }) nextReading: string | null = null;
+  /** What that reading is called, where the catalogue has no word for it. */
+  @property({ attribute: 'next-name' }) nextName = '';
   @property({ attribute: false }) catalogue: Catalogue = english;
   @property({ attribute: false }) words: ElementWords = englishWords;
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
@@ -42,14 +44,19 @@ export class SeatVerdict extends LitElement {
       ${stamp}
       ${this.stale ? html`<p class="stale-note">${this.words.verdict.stale}</p>` : nothing}
       <ul aria-label=${this.words.verdict.because}>
-        ${decisiveOf(this.findings, this.verdict).map((finding) => html`<li>${writeFinding(finding, this.catalogue, this.writing).says}</li>`)}
+        ${this.because().map((says) => html`<li>${says}</li>`)}
       </ul>
       ${this.nextReading === null ? nothing : this.next(this.nextReading)}
     </div>`;
   }
 
+  /** The one or two sentences behind the verdict; the same sentence once. */
+  private because(): readonly string[] {
+    return [...new Set(decisiveOf(this.findings, this.verdict).map((finding) => writeFinding(finding, this.catalogue, this.writing).says))].slice(0, 2);
+  }
+
   private next(path: string): TemplateResult {
-    return html`<p class="next"><button type="button" @click=${() => { this.go(path); }}>${this.words.verdict.next}: ${this.catalogue.readings[path] ?? path}</button></p>`;
+    return html`<p class="next"><button type="button" @click=${() => { this.go(path); }}>${this.words.verdict.next}: ${this.catalogue.readings[path] ?? (this.nextName === '' ? path : this.nextName)}</button></p>`;
   }
 
   private go(path: string): void {
@@ -57,14 +64,12 @@ export class SeatVerdict extends LitElement {
   }
 }
 
-/** The one or two findings that made the verdict: the worst deciding ones, else the worst there are. */
+/** The findings that made the verdict: the worst deciding ones, else the worst there are. */
 function decisiveOf(findings: readonly Finding[], verdict: Verdict): readonly Finding[] {
   const wanted = severityOfVerdict(verdict);
   const of = (severity: Finding['severity'], role?: Finding['role']) => findings.filter((finding) => finding.severity === severity && (role === undefined || finding.role === role));
   const deciding = of(wanted, 'deciding');
-  if (deciding.length > 0) return deciding.slice(0, 2);
-  const others = findings.filter(({ severity }) => severity === 'bad' || severity === 'unknown' || severity === 'care');
-  return others.slice(0, 2);
+  return deciding.length > 0 ? deciding : findings.filter(({ severity }) => severity === 'bad' || severity === 'unknown' || severity === 'care');
 }
 
 declare global {
