@@ -12,7 +12,7 @@ export const english: Catalogue = {
   cautions: cautionWords,
   notChecked: { ...sealWords.notChecked, ...handworkWords.notChecked, ...jobWords.notChecked },
   assumed: { ...sealWords.assumed, ...handworkWords.assumed },
-  effects: { ...sealWords.effects, ...handworkWords.effects },
+  effects: { ...sealWords.effects, ...handworkWords.effects, ...jobWords.effects },
   readings: { ...sealWords.readings, ...handworkWords.readings },
   labels: jobWords.labels,
   values: { ...handworkWords.values, ...jobWords.values },

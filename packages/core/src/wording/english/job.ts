@@ -1,7 +1,8 @@
 import type { Catalogue } from '../catalogue.js';
 
 /** English words of the job sheet itself. */
-export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'labels' | 'values'> = {
+export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'effects' | 'labels' | 'values'> = {
+  effects: { 'increment-not-given-below-it3': 'the upper limit of holes K to ZC in grades finer than IT3' },
   findings: {
     'unknown-fields': { says: 'The file has {fieldCount} fields that this version does not know ({fields}). They are kept in the file and were not used.' },
     'could-not-compute': { says: 'Part of this could not be computed: {reason}', todo: 'Mend that entry, or look the part up by hand.' },
@@ -13,6 +14,9 @@ export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'la
     'prove-write-down': 'Write down the readings, the depth at four points and the hour meter, and sign.',
   },
   notChecked: {
+    'fit-away-from-20-c': 'The fit at any temperature but 20 °C.',
+    'form-and-roughness': 'Form and roughness of the parts.',
+    'measurement-uncertainty': 'The uncertainty of the sizes given.',
     'service-interval': 'When it is due again: no service interval is given for this machine.',
   },
   labels: {
