@@ -1,0 +1,31 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { Bench, openSample } from './internal/bench.js';
+
+const bench = new Bench();
+beforeAll(() => bench.start());
+afterAll(() => bench.stop());
+
+describe('on paper', () => {
+  it.each(['Bilge pump', 'Outboard crankshaft', 'Winch gearbox', 'Old fire pump', 'Deck wash pump', 'Fuel transfer pump'])('prints %s on one or two sheets of A4', async (title) => {
+    const { page, context } = await bench.open({ viewport: { width: 390, height: 844 } });
+    await openSample(page, title);
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    const pages = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+    expect(pages).toBeGreaterThanOrEqual(1);
+    expect(pages).toBeLessThanOrEqual(2);
+    await context.close();
+  });
+
+  it('shows the sheet and nothing of the form, in black on white even at night', async () => {
+    const { page, context } = await bench.open({ colorScheme: 'dark' });
+    await openSample(page, 'Bilge pump');
+    await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+    expect(await page.locator('.screen').isVisible()).toBe(false);
+    const sheet = page.locator('.print-sheet');
+    expect(await sheet.locator('h2', { hasText: 'Take out' }).isVisible()).toBe(true);
+    expect(await sheet.locator('seat-section').count()).toBe(2);
+    expect(await sheet.locator('.blanks span').count()).toBe(13);
+    expect(await sheet.evaluate((element) => [getComputedStyle(element).color, getComputedStyle(document.documentElement).backgroundColor])).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
+    await context.close();
+  });
+});
