@@ -28,6 +28,7 @@ export class BenchSheet extends LitElement {
   @state() private driverName = '';
   @state() private highlight = '';
   @state() private isUnsaved = false;
+  @state() private isFresh = false;
   @state() private working: readonly WorkingStep[] | null = null;
 
   private readonly strip = new StripWatch();
@@ -94,6 +95,7 @@ export class BenchSheet extends LitElement {
       seal,
       fault: result?.kind === 'fault' ? result.fault : null,
       toBegin: result?.kind === 'begin' ? result.missing : [],
+      isFresh: this.isFresh,
       isStale,
       style: { lengthUnit: valueAt(file, ['lengthUnit']) === 'in' ? 'in' : 'mm', decimalMark: '.' },
       situation: situationOfSeal(seal) ?? draftSituation(file, place, this.sealPart),
@@ -108,7 +110,7 @@ export class BenchSheet extends LitElement {
 
   private readonly actions: SheetActions = {
     change: (path, value) => { this.change(path, value); },
-    goTo: (key) => { this.goTo(key); },
+    goTo: (key) => void this.goTo(key),
     showMode: (mode) => { this.mode = mode; },
     chooseDriver: (name) => {
       this.driverName = name;
@@ -166,10 +168,12 @@ export class BenchSheet extends LitElement {
     this.mode = 'as driven';
     document.title = `${this.titleText(this.file)} – ${words.name}`;
     this.compute();
+    this.isFresh = this.result?.kind === 'begin';
   }
 
-  /** Opens everything that folds around a field and puts the cursor into it. */
-  private goTo(key: string): void {
+  /** Opens everything that folds around a field and puts the cursor into it, once what was just changed is drawn. */
+  private async goTo(key: string): Promise<void> {
+    await this.updateComplete;
     const field = this.fieldOf(key);
     if (field === null) return;
     for (let around = field.closest('details'); around !== null; around = around.parentElement?.closest('details') ?? null) around.open = true;

@@ -17,14 +17,14 @@ export function renderList(form: ItemForm, addWord: string, unfinishedWord: stri
     ${items.map((item, i) => {
       const itemKey = `${keyOf(form)}[${i}]`;
       const title = textAt(item, ['name']) || wordOf(textAt(item, ['kind'])) || String(i + 1);
-      return html`<details class="item" data-item=${itemKey} ?open=${!isFinished(listName, item)}>
+      return html`<details class="item" data-item=${itemKey}>
         <summary><span>${title}</span><span class="quiet">${itemLine(textAt(item, ['outsideMm']) || textAt(item, ['diameterMm']))}</span></summary>
         <div class="fields">${form.fields.map(({ key, entry }) => renderField(entry, `${itemKey}.${key}`, [...path, i, key], context))}</div>
         ${isFinished(listName, item) ? '' : html`<p class="quiet">${unfinishedWord}</p>`}
         <button type="button" class="plain" @click=${() => { actions.change(path, withValue(valueAt(document, path), [i], undefined)); }}>${words.remove}: ${title}</button>
       </details>`;
     })}
-    <button type="button" class="plain" @click=${() => { actions.change([...path, items.length], form.fresh); }}>+ ${addWord}</button>
+    <button type="button" class="plain" @click=${() => { actions.change([...path, items.length], form.fresh); actions.goTo(`${keyOf(form)}[${items.length}].${form.fields[0]?.key ?? ''}`); }}>+ ${addWord}</button>
   </div>`;
 }
 

@@ -21,8 +21,9 @@ export function renderReadings(scope: Entry['scope'], path: string, label: strin
   const field = (set: Json | undefined, at: number) => html`<seat-readings-field class="wide" data-key=${at === 0 ? key : `${key}[${at}]`} label=${at === 0 ? capitalised(label) : words.anotherInstrument} measures=${measures} default-unit=${style.lengthUnit}
     .instruments=${own} .writing=${style} .readings=${isObject(set) ? (set) : undefined} .error=${at === 0 ? faultOf(key, context) : ''}
     @seat-change=${({ detail }: CustomEvent<ReadingsChange>) => { change(at, detail.readings); }}></seat-readings-field>`;
-  return html`${sets.length === 0 ? field(undefined, 0) : sets.map(field)}
-    ${sets.length === 0 ? '' : html`<details class="another wide"><summary>${words.anotherInstrument}</summary>${field(undefined, sets.length)}</details>`}`;
+  // One template for all of them, so that a field keeps its place and the cursor while its set comes to be.
+  const places: readonly (Json | undefined)[] = sets.length === 0 ? [undefined] : [...sets, undefined];
+  return html`${places.map((set, at) => (at === 0 ? field(set, at) : html`<details class="another wide" ?open=${set !== undefined}><summary>${words.anotherInstrument}</summary>${field(set, at)}</details>`))}`;
 }
 
 function isOwnInstrument(value: Json): boolean {

@@ -28,7 +28,7 @@ export function measureBlock(context: SheetContext): TemplateResult {
 function renderGroup(group: Group, context: SheetContext): TemplateResult {
   const missing = missingIn(group, context);
   const isUnreadable = context.fault !== null && isIn(group, context.fault.key);
-  return html`<details class="group" id="group-${group.name}" ?open=${group.name === 'seal' && context.toBegin.length > 0}>
+  return html`<details class="group" id="group-${group.name}" ?open=${group.name === 'seal' && context.isFresh}>
     <summary><h3>${words.groups[group.name]}</h3><span class="line">${groupLine(group.name, context)}</span>${isUnreadable ? html`<span class="unreadable">${words.unreadable}</span>` : missing > 0 ? html`<span class="missing">${missing} ${words.missing}</span>` : nothing}</summary>
     <div class="content">
       <div class="fields">${special(group.name, 'first', context)}${group.entries.map((entry) => renderEntry(entry, context))}${special(group.name, 'last', context)}</div>

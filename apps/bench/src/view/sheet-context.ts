@@ -22,6 +22,8 @@ export interface SheetContext {
   readonly fault: SheetFault | null;
   /** Keys of what has to be entered before anything can be judged. */
   readonly toBegin: readonly string[];
+  /** The sheet was opened with nothing in it. */
+  readonly isFresh: boolean;
   readonly isStale: boolean;
   readonly style: WritingStyle;
   readonly situation: SectionSituation | null;

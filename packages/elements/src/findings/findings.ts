@@ -26,7 +26,7 @@ export class SeatFindings extends LitElement {
   @state() private isSourced = false;
 
   override render(): TemplateResult {
-    const sorted = [...this.findings].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
+    const sorted = this.distinct().sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
     const open = sorted.filter(({ severity }) => severity !== 'good');
     const good = sorted.filter(({ severity }) => severity === 'good');
     const words = this.words.findings;
@@ -36,6 +36,16 @@ export class SeatFindings extends LitElement {
       ${good.length === 0 ? nothing : html`<details ?open=${open.length === 0}><summary>${words.inOrder.replace('{count}', String(good.length))}</summary>${this.list(good)}</details>`}
       <button type="button" aria-pressed=${this.isSourced ? 'true' : 'false'} @click=${() => { this.isSourced = !this.isSourced; }}>${this.isSourced ? words.hideSources : words.showSources}</button>
     `;
+  }
+
+  /** The same sentence once, however many plans came to it. */
+  private distinct(): Finding[] {
+    const bySentence = new Map<string, Finding>();
+    for (const finding of this.findings) {
+      const { says } = writeFinding(finding, this.catalogue, this.writing);
+      if (!bySentence.has(says)) bySentence.set(says, finding);
+    }
+    return [...bySentence.values()];
   }
 
   private list(findings: readonly Finding[]): TemplateResult {
