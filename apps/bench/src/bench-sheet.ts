@@ -74,7 +74,7 @@ export class BenchSheet extends LitElement {
     if (output === null) return nothing;
     return html`<details class="working" @toggle=${(event: Event) => { this.showWorking((event.currentTarget as HTMLDetailsElement).open); }}>
       <summary>${words.working}</summary>
-      ${this.working === null || isStale ? nothing : html`<seat-working .steps=${this.working} .sources=${output.sources}></seat-working>`}
+      ${this.working === null || isStale ? nothing : html`<seat-working .steps=${this.working}></seat-working>`}
     </details>`;
   }
 

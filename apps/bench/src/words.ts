@@ -64,6 +64,7 @@ export const words = {
   faultElsewhere: 'One entry cannot be read',
   staleResult: 'The result below is from before.',
   noResult: 'No result yet.',
+  notComputed: 'This could not be computed; the reason stands under Decide.',
   sizes: 'Sizes',
   working: 'Show the working',
   driver: 'What drives it in',

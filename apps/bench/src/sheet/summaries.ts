@@ -20,7 +20,7 @@ export function decideLine(output: JobSheetOutput): string {
 
 export function takeOutLine(seal: SealOutcome, style: WritingStyle): string {
   const { extraction } = seal;
-  if (extraction === null) return words.noResult;
+  if (extraction === null) return words.notComputed;
   const { hole } = extraction;
   const template = words.out[extraction.method];
   return fill(template, { drillMm: hole.drillMm ?? 0, holeCircleMm: Math.round(hole.holeCircleRadiusMm * 20) / 10, stopMm: Math.round((hole.drillStopFromSealFaceMm ?? 0) * 10) / 10, screwCount: extraction.screwCount }, english, style);
@@ -28,8 +28,8 @@ export function takeOutLine(seal: SealOutcome, style: WritingStyle): string {
 
 export function putInLine(seal: SealOutcome, driverName: string, style: WritingStyle): string {
   const { seating } = seal;
+  if (seating === null) return words.notComputed;
   const name = driverName === '' ? words.in.noDriver : driverName;
-  if (seating === null) return name;
   const where = seating.seat === 'depth' ? fill(words.in.depth, { depthMm: seating.faceDepthMm?.nominal ?? 0 }, english, style) : words.in[seating.seat];
   const gauge = seating.gauge === null ? '' : `, ${fill(words.in.gauge, { lowMm: round(seating.gauge.lowMm), highMm: round(seating.gauge.highMm) }, english, style)}`;
   return `${name}, ${where}${gauge}`;

@@ -6,6 +6,9 @@ import { renderBlock } from './block.js';
 import { renderTable } from './print-sheet.js';
 import type { SheetContext } from './sheet-context.js';
 
+/** Stands where a plan would stand; why is said among the findings. */
+const notComputed = html`<p>${words.notComputed}</p>`;
+
 /** Does it suit: the findings, the sizes behind them, and the working when asked for. */
 export function decideBlock(context: SheetContext, working: TemplateResult | typeof nothing): TemplateResult {
   const { output, style, isStale } = context;
@@ -17,7 +20,7 @@ export function decideBlock(context: SheetContext, working: TemplateResult | typ
     line: decideLine(output),
     isOpen: true,
     isStale,
-    content: html`<seat-findings .findings=${findings} .sources=${output.sources} .writing=${style}></seat-findings>
+    content: html`<seat-findings .findings=${findings} .writing=${style}></seat-findings>
       <h3>${words.sizes}</h3>
       ${sizeTables(context).map(renderTable)}
       ${working}`,
@@ -35,8 +38,8 @@ export function takeOutBlock(context: SheetContext): TemplateResult {
     isOpen: false,
     isStale,
     opened: () => { actions.showMode('taking out'); },
-    content: html`<seat-findings .findings=${seal.extraction?.findings ?? []} .sources=${output.sources} .writing=${style}></seat-findings>
-      <seat-plan .steps=${seal.extraction?.steps ?? []} .writing=${style}></seat-plan>`,
+    content: seal.extraction === null ? notComputed : html`<seat-findings .findings=${seal.extraction.findings} .writing=${style}></seat-findings>
+      <seat-plan .steps=${seal.extraction.steps} .writing=${style}></seat-plan>`,
   });
 }
 
@@ -53,10 +56,10 @@ export function putInBlock(context: SheetContext): TemplateResult {
     isStale,
     opened: () => { actions.showMode('as driven'); },
     content: html`<h3>${words.driver}</h3>
-      <seat-driver-choices .search=${seal.driver} chosen=${driver?.name ?? ''} .writing=${style} @seat-driver=${(event: CustomEvent<{ readonly name: string }>) => { actions.chooseDriver(event.detail.name); }}></seat-driver-choices>
+      ${seal.driver === null ? notComputed : html`<seat-driver-choices .search=${seal.driver} chosen=${driver?.name ?? ''} .writing=${style} @seat-driver=${(event: CustomEvent<{ readonly name: string }>) => { actions.chooseDriver(event.detail.name); }}></seat-driver-choices>`}
       <h3>${words.seating}</h3>
-      <seat-findings .findings=${findings} .sources=${output.sources} .writing=${style}></seat-findings>
-      <seat-plan .steps=${seal.seating?.steps ?? []} .writing=${style}></seat-plan>`,
+      ${findings.length === 0 ? nothing : html`<seat-findings .findings=${findings} .writing=${style}></seat-findings>`}
+      ${seal.seating === null ? notComputed : html`<seat-plan .steps=${seal.seating.steps} .writing=${style}></seat-plan>`}`,
   });
 }
 

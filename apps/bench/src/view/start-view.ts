@@ -12,6 +12,7 @@ interface StartActions {
 /** The first screen: a way back to the open sheet, a way to start one. */
 export function startView(openTitle: string | null, fault: string, isOpening: boolean, actions: StartActions): TemplateResult {
   return html`<main class="start" aria-busy=${isOpening ? 'true' : 'false'}>
+    <p class="wordmark"><img src="./icon.svg" alt="" width="32" height="32" />${words.name}</p>
     <h1>${words.start.heading}</h1>
     <p class="claim">${words.claim}</p>
     ${fault === '' ? nothing : html`<p class="fault" role="alert">${words.start.notOpened} ${fault}</p>`}

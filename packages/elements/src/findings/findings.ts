@@ -4,7 +4,7 @@ import type { Finding, Severity } from '@seatwright/core/result';
 import { english, plainStyle, writeFinding, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
 import { severitySign } from '../internal/severity-sign.js';
 import { signStyles } from '../internal/sign-styles.js';
-import { heldMark, sourceText, type SourceTitle } from '../internal/source-text.js';
+import { heldMark, sourceText } from '../internal/source-text.js';
 import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
@@ -17,8 +17,6 @@ export class SeatFindings extends LitElement {
   static override styles = [tokens, signStyles, styles];
 
   @property({ attribute: false }) findings: readonly Finding[] = [];
-  /** Titles of the sources by id, as a job sheet lists them. */
-  @property({ attribute: false }) sources: readonly SourceTitle[] = [];
   @property({ attribute: false }) catalogue: Catalogue = english;
   @property({ attribute: false }) words: ElementWords = englishWords;
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
@@ -59,7 +57,7 @@ export class SeatFindings extends LitElement {
       ${severitySign(finding.severity)}
       <p class="says"><span class="visually-hidden">${this.words.findings.signs[finding.severity]}: </span>${says}${isRemembered ? html` <span class="held">[${heldMark('memory', this.catalogue)}]</span>` : nothing}</p>
       ${todo === null ? nothing : html`<p class="todo">${todo}</p>`}
-      ${this.isSourced ? html`<p class="source">${sourceText(finding.source, this.sources, this.catalogue)}</p>` : nothing}
+      ${this.isSourced ? html`<p class="source">${sourceText(finding.source, this.catalogue)}</p>` : nothing}
     </li>`;
   }
 }

@@ -8,15 +8,7 @@ import { fieldStyles, inlineStyles } from './field-styles.js';
 import { severitySign } from './severity-sign.js';
 import { signStyles } from './sign-styles.js';
 import { tokens } from './tokens.js';
-
-/** What a field makes of the text in it. */
-export interface Understood {
-  readonly value: number;
-  /** The value in words, to stand beside what was typed. */
-  readonly shown: string;
-  /** What to keep in a document, so that it is read the same way without this field. */
-  readonly stored: number | string;
-}
+import type { Understood } from './understand-length.js';
 
 export type FieldReading = { readonly kind: 'empty' } | { readonly kind: 'understood'; readonly understood: Understood } | { readonly kind: 'fault'; readonly message: string };
 

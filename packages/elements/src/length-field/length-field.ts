@@ -1,6 +1,6 @@
 import { property } from 'lit/decorators.js';
-import { parseLength, writeLength } from '@seatwright/core/quantity';
-import { TypedField, type FieldReading, type Understood } from '../internal/typed-field.js';
+import { TypedField, type FieldReading } from '../internal/typed-field.js';
+import { understandLength, type Understood } from '../internal/understand-length.js';
 
 /** A length was typed. `valueMm` is null while the text is empty or not understood. */
 export interface LengthChange {
@@ -40,19 +40,6 @@ export class SeatLengthField extends TypedField {
     };
     this.dispatchEvent(new CustomEvent('seat-change', { detail, bubbles: true, composed: true }));
   }
-}
-
-/**
- * What a length means and how to show it: the unit alone behind plain millimetres, the value where a unit or a fraction had to be read.
- * A number without a unit in an inch field is stored with its unit, since a document counts bare numbers as millimetres.
- */
-export function understandLength(text: string, defaultUnit: 'mm' | 'in', decimalMark: '.' | ','): Understood {
-  const { valueMm } = parseLength(text, { defaultUnit });
-  const hasOwnUnit = defaultUnit === 'mm' || parseLength(text, { defaultUnit: 'mm' }).valueMm === valueMm;
-  const short = (written: string) => written.replace(/([.,]\d*?)0+(?=\s)/u, '$1').replace(/[.,](?=\s)/u, '');
-  const mm = short(writeLength(valueMm, { decimalMark }));
-  const isPlain = defaultUnit === 'mm' && /^\s*\d+([.,]\d+)?\s*(mm)?\s*$/u.test(text);
-  return { value: valueMm, stored: hasOwnUnit ? text.trim() : `${text.trim()} in`, shown: isPlain ? (text.includes('mm') ? '' : 'mm') : `= ${mm}` };
 }
 
 declare global {

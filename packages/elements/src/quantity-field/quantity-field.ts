@@ -1,7 +1,8 @@
 import { property } from 'lit/decorators.js';
 import { parseAngle, parseHours, parsePressure, parseRotationalSpeed, parseTemperature, writeNumber } from '@seatwright/core/quantity';
 import { invalidInput } from '@seatwright/core/result';
-import { TypedField, type FieldReading, type Understood } from '../internal/typed-field.js';
+import { TypedField, type FieldReading } from '../internal/typed-field.js';
+import type { Understood } from '../internal/understand-length.js';
 
 export type QuantityKind = 'temperature' | 'rotational-speed' | 'pressure' | 'hours' | 'angle' | 'number';
 

@@ -10,7 +10,7 @@ import { severitySign } from '../internal/severity-sign.js';
 import { signStyles } from '../internal/sign-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { plainMessage } from '../internal/typed-field.js';
-import { understandLength } from '../length-field/length-field.js';
+import { understandLength } from '../internal/understand-length.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
 import { rowsOf, setOf, type RawReadings, type Row } from './internal/raw-readings.js';

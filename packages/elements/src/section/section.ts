@@ -137,7 +137,7 @@ export class SeatSection extends LitElement {
     return html`<figcaption>
       <span class="chosen">${what}</span>
       ${marks?.interference == null ? nothing : html`<span>${this.detailText(marks)}</span>`}
-      <span>${words.unit} ${this.lengthUnit}${isStandIn ? nothing : html`, ${words.scaleBar}: <svg class="bar" aria-hidden="true" width=${barPx + 2} height="9" viewBox="0 0 ${barPx + 2} 9"><path class="thin" d="M1 1V8M1 4.5H${barPx + 1}M${barPx + 1} 1V8"></path></svg> ${this.lengthUnit === 'in' ? '1/2 in' : '10 mm'}`}</span>
+      <span>${this.lengthUnit === 'in' ? words.inInches : words.inMm}${isStandIn ? nothing : html`, ${words.scaleBar}: <svg class="bar" aria-hidden="true" width=${barPx + 2} height="9" viewBox="0 0 ${barPx + 2} 9"><path class="thin" d="M1 1V8M1 4.5H${barPx + 1}M${barPx + 1} 1V8"></path></svg> ${this.lengthUnit === 'in' ? '1/2 in' : '10 mm'}`}</span>
     </figcaption>`;
   }
 

@@ -21,7 +21,8 @@ export interface ElementWords {
     readonly driverInside: string;
     readonly room: string;
     readonly flush: string;
-    readonly unit: string;
+    readonly inMm: string;
+    readonly inInches: string;
     readonly scaleBar: string;
     readonly standIn: string;
     readonly detail: string;

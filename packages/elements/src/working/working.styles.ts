@@ -22,7 +22,7 @@ export const styles = css`
     margin: 0;
     display: flex;
     justify-content: space-between;
-    gap: 1rem;
+    gap: 0 1rem;
     flex-wrap: wrap;
   }
   .value {
@@ -32,8 +32,11 @@ export const styles = css`
   .formula {
     margin: 0;
     overflow-wrap: anywhere;
-    font-family: ui-monospace, 'Liberation Mono', monospace;
-    font-size: 0.875rem;
+    font-size: 0.9375rem;
+  }
+  sub {
+    font-size: 0.75em;
+    line-height: 0;
   }
   .numbers,
   .source {

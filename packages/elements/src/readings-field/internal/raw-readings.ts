@@ -1,4 +1,4 @@
-import { understandLength } from '../../length-field/length-field.js';
+import { understandLength } from '../../internal/understand-length.js';
 
 /** A set of readings as a workshop file keeps it: numbers in mm, or text as typed. */
 export interface RawReadings {
