@@ -28,15 +28,17 @@ function titleOf(context: SheetContext): TemplateResult {
   const { places, place, sealParts, sealPart, document, actions } = context;
   const here = places.find(({ machine, position }) => machine === place.machine && position === place.position);
   const value = `${place.machine}.${place.position}`;
+  const isOneMachine = places.every(({ machine }) => machine === places[0]?.machine);
   return html`<header class="title">
     <p class="kind">${english.labels['title'] ?? ''}</p>
+    ${context.output === null ? nothing : html`<seat-verdict class="at-head" aria-hidden="true" compact ?stale=${context.isStale} .verdict=${context.output.verdict}></seat-verdict>`}
     <h1>${here?.machineName ?? ''}<span>${here?.positionName ?? ''}</span></h1>
     ${places.length < 2
       ? nothing
       : html`<div class="picker"><label for="place">${words.bar.position}</label><select id="place" @change=${(event: Event) => {
           const [machine = 0, position = 0] = (event.target as HTMLSelectElement).value.split('.').map(Number);
           actions.choosePlace({ machine, position });
-        }}>${places.map((entry) => html`<option value="${entry.machine}.${entry.position}" ?selected=${`${entry.machine}.${entry.position}` === value}>${entry.machineName}: ${entry.positionName}</option>`)}</select></div>`}
+        }}>${places.map((entry) => html`<option value="${entry.machine}.${entry.position}" ?selected=${`${entry.machine}.${entry.position}` === value}>${isOneMachine ? '' : `${entry.machineName}: `}${entry.positionName}</option>`)}</select></div>`}
     ${sealParts.length < 2
       ? nothing
       : html`<div class="picker"><label for="part">${words.bar.part}</label><select id="part" @change=${(event: Event) => { actions.chooseSeal(Number((event.target as HTMLSelectElement).value)); }}>${sealParts.map((part) => html`<option value=${part} ?selected=${part === sealPart}>${partName(document, place, part)}</option>`)}</select></div>`}

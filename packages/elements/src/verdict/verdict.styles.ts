@@ -94,6 +94,10 @@ export const styles = css`
     rotate: none;
     background: var(--_paper);
   }
+  :host([compact][stale]) .stamp {
+    border-style: dashed;
+    outline-style: dashed;
+  }
   @media print {
     button {
       border: 0;

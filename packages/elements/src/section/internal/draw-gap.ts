@@ -40,7 +40,7 @@ export function drawGap(marks: GapMarks, { width, sectionPxPerMm, words, style }
   const middleUm = (lowUm + highUm) / 2;
   const y = (um: number) => round(plotTop + plotHeight / 2 - (um - middleUm) * pxPerUm);
   const left = 8;
-  const right = Math.min(Math.round(width * 0.42), 230);
+  const right = Math.min(Math.round(width * (width < 340 ? 0.3 : 0.4)), 230);
   const split = Math.round(left + (right - left) * 0.5);
   const bottom = plotTop + plotHeight;
   return svg`
