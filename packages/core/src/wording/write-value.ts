@@ -6,7 +6,7 @@ export interface WritingStyle {
 
 export const plainStyle: WritingStyle = { lengthUnit: 'mm', decimalMark: '.' };
 
-const nbsp = ' ';
+const nbsp = '\u00a0';
 
 /** Longest suffix first, so that `PerK` is met before `K`. */
 const suffixes: readonly (readonly [suffix: string, unit: string, decimals: number])[] = [
