@@ -15,6 +15,7 @@ export interface SheetScrew {
 }
 
 const dinSet = 'din-7975';
+const groupSource = 'st-hole-group-1b';
 
 /**
  * Screws that the pilot tables give for a sheet, smallest first. DIN 7975 comes first, by its nearest thickness up to half a step away;
@@ -58,7 +59,7 @@ function pilotFor(designation: string, sheetMm: number): Pick<SheetScrew, 'pilot
       return { pilotMm, pilotSource: source(dinSet, markAt(pilots, 'pilotMm', i), `${designation}, sheet ${upTo} mm`) };
     }
     if (set !== dinSet && sheetMm > over && sheetMm <= upTo) {
-      group = { pilotMm, pilotSource: source(set, markAt(pilots, 'pilotMm', i), `${designation}, sheet over ${over} up to ${upTo} mm`) };
+      group = { pilotMm, pilotSource: source(groupSource, markAt(pilots, 'pilotMm', i), `${designation}, sheet over ${over} up to ${upTo} mm`) };
     }
   }
   return group;

@@ -49,9 +49,9 @@ function tubesOfTable(): readonly ToolSize[] {
       isClosed: false,
       closedEndDepthMm: null,
       endSquarenessMm: null,
-      source: source(tubes.source, markAt(tubes, 'outsideMinMm', i), `${columns.standard[i] ?? ''}, ${columns.series[i] ?? ''}`),
+      source: source(columns.rowSource[i] ?? tubes.source, markAt(tubes, 'outsideMinMm', i), `${columns.standard[i] ?? ''}, ${columns.series[i] ?? ''}`),
       assumptions: wall.assumptions,
-      path: '',
+      pathOf: () => 'toolsAtHand',
     });
   }
   return list;
@@ -98,7 +98,7 @@ function socketsOfTable(): readonly ToolSize[] {
       endSquarenessMm: null,
       source: source(sockets.source, markAt(sockets, 'outsideNutEndMaxMm', i), 'outside at the nut end'),
       assumptions: [{ name: 'socket-under-most', value: socketBelowMostMm, unit: 'mm', source: commonPractice, effect: 'driver-bands' }],
-      path: '',
+      pathOf: () => 'toolsAtHand',
     });
   }
   return list;

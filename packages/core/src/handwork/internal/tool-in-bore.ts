@@ -26,7 +26,7 @@ function entering({ outsideMm }: ToolSize, { section, mustEnter, final }: Driver
 }
 
 function notEntering(tool: ToolSize, need: DriverNeed, role: BoreRole): readonly Finding[] {
-  const { outsideMm, path } = tool;
+  const { outsideMm, pathOf } = tool;
   const { section, mustEnter, final, mouthMm } = need;
   const surelyNot = outsideMm.low >= section.boreMm.high;
   const numbers = { outsideLowMm: outsideMm.low, outsideHighMm: outsideMm.high, boreLowMm: section.boreMm.low, boreHighMm: section.boreMm.high };
@@ -34,7 +34,7 @@ function notEntering(tool: ToolSize, need: DriverNeed, role: BoreRole): readonly
     if (role === 'stops at the face') return atFace(tool, need);
     return [deciding('driver-lands-on-chamfer', 'care', { ...numbers, mouthHighMm: mouthMm.high }, plainGeometry)];
   }
-  if (!surelyNot) return [deciding('driver-bore-too-close-to-call', 'unknown', numbers, plainGeometry, `${path}.readings`)];
+  if (!surelyNot) return [deciding('driver-bore-too-close-to-call', 'unknown', numbers, plainGeometry, pathOf('readings'))];
   if (mustEnter === 'yes') {
     const missMm = outsideMm.low - section.boreMm.high;
     if (final.kind === 'depth') return [deciding('driver-cannot-follow-to-depth', 'bad', { ...numbers, missMm, depthMm: final.depthMm?.nominal ?? 0 }, plainGeometry)];

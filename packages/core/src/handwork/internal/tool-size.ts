@@ -27,8 +27,8 @@ export interface ToolSize {
   readonly endSquarenessMm: number | null;
   readonly source: SourceReference;
   readonly assumptions: readonly Assumption[];
-  /** Path of the tool in the input, for what is missing. */
-  readonly path: string;
+  /** Path of one of its fields in the input, for what is missing: a standard tool has none until it is entered as one's own. */
+  readonly pathOf: (field: 'readings' | 'wallMm' | 'insideMm' | 'lengthMm' | 'closedEndDepthMm') => string;
 }
 
 /** Inscribed over circumscribed circle of a hexagon. */
@@ -66,7 +66,7 @@ export function ownTool(tool: Tool, at: number, instruments: readonly OwnInstrum
     endSquarenessMm: tool.endSquarenessMm ?? null,
     source: commonPractice,
     assumptions,
-    path,
+    pathOf: (field) => `${path}.${field}`,
   };
 }
 
