@@ -13,9 +13,8 @@ const seal20x35x7: Situation = {
 
 test('a 2 mm hole fits midway in the face of a 20 × 35 × 7 seal with wall both sides', () => {
   const plan = extractionPlan.compute(seal20x35x7);
-  expect(plan.hole.wallToShaftMm + plan.hole.wallToCaseMm).toBeGreaterThan(0);
   expect(plan.hole.holeCircleRadiusMm - 1).toBeGreaterThan(10);
-  expect(plan.hole.holeCircleRadiusMm + 1).toBeLessThan(17.5);
+  expect(plan.hole.holeCircleRadiusMm + 1).toBeLessThan(17.5 - 1.2);
   expect(plan.hole.largestDrillMm).toBeGreaterThanOrEqual(2);
 });
 

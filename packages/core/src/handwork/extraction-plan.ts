@@ -138,6 +138,10 @@ function assumptionsOf({ section, method, pullForceN, screw, situation, leastWal
   if (!isWallGiven) list.push({ name: 'least-wall', value: leastWallMm, unit: 'mm', source: commonPractice, effect: 'wall-beside-hole' });
   if (screw === null) return list;
   list.push({ name: 'drill-reserve', value: practice.drillReserveMm, unit: 'mm', source: commonPractice, effect: 'drill-depth' });
+  list.push({ name: 'screw-grip', value: practice.gripMm, unit: 'mm', source: commonPractice, effect: 'screw-length' });
+  if (situation.shaft?.protrusionMm !== undefined) {
+    list.push({ name: 'chuck-and-drill', value: `${practice.chuckRadiusMm} / ${practice.shortDrillShowsMm}`, unit: 'mm', source: commonPractice, effect: 'which-drill' });
+  }
   list.push({ name: 'thread-shear-share', value: shearShare.low, upToValue: shearShare.high, unit: '', source: commonPractice, effect: 'strip-force' });
   list.push({ name: 'case-tensile', value: sheetTensileMpa.low, upToValue: sheetTensileMpa.high, unit: 'MPa', source: source('en-10130', 'memory', 'DC01'), effect: 'strip-force' });
   if (pullForceN !== null && situation.seal.construction === 'metal-case') list.push({ name: 'pull-as-push', value: 1, unit: '', source: commonPractice, effect: 'pull-force' });

@@ -132,7 +132,9 @@ function sealOutcome(workshop: WorkshopFile, position: Position, part: SealPart,
   const tried = <T>(what: string, compute: () => T): T | null => {
     const result = attempt(compute);
     if ('value' in result) return result.value;
-    errors.push(deciding('could-not-compute', 'unknown', { what, reason: result.error.message }, plainGeometry, result.error.path));
+    if (!errors.some((finding) => finding.parameters['reason'] === result.error.message)) {
+      errors.push(deciding('could-not-compute', 'unknown', { what, reason: result.error.message }, plainGeometry));
+    }
     return null;
   };
   const check = tried('seal-check', () => sealCheck.compute(situation));

@@ -11,12 +11,16 @@ export interface Material {
   readonly youngsModulusGpa: number;
   readonly poissonRatio: number;
   readonly expansionPerK: { readonly low: number; readonly probable: number; readonly high: number };
+  /** True where no range is published and ± 3 % stands in: whoever uses the span lists it as an assumption. */
+  readonly isExpansionSpanAssumed: boolean;
   readonly yieldMpa: number | null;
   readonly densityKgPerM3: number | null;
   readonly source: SourceReference;
 }
 
 const microPerK = 1e-6;
+/** Scatter between handbooks where none prints a range. Common practice (no source). */
+export const expansionScatterShare = 0.03;
 
 /**
  * A material by id: the workshop's own first, then the table.
@@ -38,6 +42,7 @@ export function findMaterial(id: string, own: readonly OwnMaterial[] = [], path 
         probable: (mine.expansionMinPerK + mine.expansionMaxPerK) / 2,
         high: mine.expansionMaxPerK,
       },
+      isExpansionSpanAssumed: false,
       yieldMpa: mine.yieldMpa ?? null,
       densityKgPerM3: mine.densityKgPerM3 ?? null,
       source: source('common-practice', 'practice', mine.source ?? 'stated in the workshop file'),
@@ -58,10 +63,11 @@ export function findMaterial(id: string, own: readonly OwnMaterial[] = [], path 
     youngsModulusGpa,
     poissonRatio,
     expansionPerK: {
-      low: (columns.expansionMinUmPerMK[i] ?? expansion * 0.97) * microPerK,
+      low: (columns.expansionMinUmPerMK[i] ?? expansion * (1 - expansionScatterShare)) * microPerK,
       probable: expansion * microPerK,
-      high: (columns.expansionMaxUmPerMK[i] ?? expansion * 1.03) * microPerK,
+      high: (columns.expansionMaxUmPerMK[i] ?? expansion * (1 + expansionScatterShare)) * microPerK,
     },
+    isExpansionSpanAssumed: columns.expansionMinUmPerMK[i] == null || columns.expansionMaxUmPerMK[i] == null,
     yieldMpa: columns.yieldMpa[i] ?? null,
     densityKgPerM3: columns.densityKgPerM3[i] ?? null,
     source: source(columns.rowSource[i] || table.source, markAt(table, 'expansionUmPerMK', i) satisfies HeldMark),

@@ -1,2 +1,2 @@
-export { findMaterial, materialNames, type Material } from './find-material.js';
+export { expansionScatterShare, findMaterial, materialNames, type Material } from './find-material.js';
 export { materialField, type OwnMaterial } from './material-field.js';

@@ -10,7 +10,7 @@ export interface CaseHold {
   /** Elastic part that goes on holding after the case has yielded, diametral. */
   readonly heldUm: Span;
   readonly contactPressureMpa: Span;
-  /** Force to push it in, from low to high friction; null where no estimate exists (rubber-covered). */
+  /** Force to push it in, from low to high friction; null where no estimate exists (rubber-covered) or where even the largest seal is loose. */
   readonly pushInForceN: Span | null;
   /** Axial force it withstands, counted with low friction. */
   readonly holdingForceN: Span | null;
@@ -21,7 +21,7 @@ export interface CaseHold {
 }
 
 /** Case of a seal where nobody measured it: cold-rolled drawing steel about a millimetre thick. */
-const assumedThicknessMm: Span = { low: 0.8, high: 1.2 };
+export const assumedCaseThicknessMm: Span = { low: 0.8, high: 1.2 };
 const assumedYieldMpa: Span = { low: 140, high: 280 };
 /** Friction of a metal case pushed into a bore. */
 export const frictionPushingIn: Span = { low: 0.1, high: 0.15 };
@@ -46,12 +46,12 @@ export function caseHold(situation: Situation, sizes: Sizes = sizesOf(situation)
     high: sealOutside.mostMm - (bore.meanMm - bore.expandedUncertaintyMm),
   };
   const isMetal = seal.construction === 'metal-case';
-  const thickness = seal.caseThicknessMm === undefined ? assumedThicknessMm : { low: seal.caseThicknessMm, high: seal.caseThicknessMm };
+  const thickness = seal.caseThicknessMm === undefined ? assumedCaseThicknessMm : { low: seal.caseThicknessMm, high: seal.caseThicknessMm };
   const yieldMpa = seal.caseYieldMpa === undefined ? assumedYieldMpa : { low: seal.caseYieldMpa, high: seal.caseYieldMpa };
   const assumptions = assumptionsOf(situation, thickness, yieldMpa, isMetal);
   const interferenceUm = microns(interferenceMm);
   const none: Span = { low: 0, high: 0 };
-  if (!isMetal) {
+  if (!isMetal || interferenceMm.high <= 0) {
     return {
       interferenceUm, heldUm: clipped(interferenceUm), contactPressureMpa: none, pushInForceN: null, holdingForceN: null,
       caseThicknessMm: thickness, caseYieldMpa: yieldMpa, isYielding: false, assumptions,

@@ -45,7 +45,7 @@ function rowOf(set: RequirementSet, construction: Construction, boreMm: number):
       outOfRoundMaxMm: columns.outOfRoundMaxMm[i] ?? null,
       set,
       row: `${set}, ${construction}, over ${over} up to ${upTo} mm`,
-      source: source(sourceOf[set], markAt(table, 'allowanceMinMm', i), 'press-fit allowance'),
+      source: sourceOfRow(set, markAt(table, 'allowanceMinMm', i)),
     };
   }
   return undefined;
@@ -72,6 +72,12 @@ function inchRowOf(construction: Construction, boreMm: number): PressFitAllowanc
     };
   }
   return undefined;
+}
+
+/** The page behind the ISO rows is GB 13871; that it carries ISO's table is from memory, and so is the last row. */
+function sourceOfRow(set: RequirementSet, held: SourceReference['held']): SourceReference {
+  if (set === 'iso-6194-1' && held === 'page') return source('gb-13871-1992', held, 'press-fit allowance, taken as ISO 6194-1:1982');
+  return source(sourceOf[set], held, 'press-fit allowance');
 }
 
 const sourceOf: Readonly<Record<RequirementSet, string>> = {

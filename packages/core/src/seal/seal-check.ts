@@ -107,7 +107,7 @@ export const sealCheck = defineCalculation({
       contactPressureMpa: hold !== null && hold.pushInForceN !== null ? hold.contactPressureMpa : null,
       pushInForceN: hold?.pushInForceN ?? null,
       holdingForceN: hold?.holdingForceN ?? null,
-      looseFromC: situation.seal.construction === 'metal-case' ? (hot?.looseFromC ?? null) : null,
+      looseFromC: hold !== null && hold.pushInForceN !== null ? (hot?.looseFromC ?? null) : null,
       lipInterferenceMm: lip === null || sizes.shaft === null ? null : { low: lip.low + lipShiftMm, high: lip.high + lipShiftMm },
       peripheralSpeedMps: context.peripheralSpeedMps,
       standardSizeLists: standardListsOf(situation.seal),

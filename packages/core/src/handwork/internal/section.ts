@@ -1,5 +1,5 @@
 import { commonPractice, plainGeometry, source, type Assumption, type SourceReference, type Span } from '../../result/index.js';
-import { caseHold, sizesOf, widthToleranceMm, type CaseHold, type Obstacle, type Situation, type Sizes } from '../../seal/index.js';
+import { assumedCaseThicknessMm, caseHold, sizesOf, widthToleranceMm, type CaseHold, type Obstacle, type Situation, type Sizes } from '../../seal/index.js';
 import { toleranceZone } from '../../tolerance/index.js';
 import { calliperUncertainty } from './calliper.js';
 
@@ -30,8 +30,6 @@ export interface Section {
 /** What had to be assumed, by the size that it stands for; each plan lists only what it used. */
 export type Assumptions = Readonly<Record<'shaft' | 'bore' | 'sealOutside' | 'case' | 'cover' | 'edge' | 'face' | 'lip', readonly Assumption[]>>;
 
-/** Case of a seal where nobody measured it; the same band as `caseHold` takes. */
-const assumedCaseMm: Span = { low: 0.8, high: 1.2 };
 /** Rubber on the outside of a covered case. */
 const assumedCoverMm: Span = { low: 0.5, high: 1 };
 
@@ -42,7 +40,7 @@ export function sectionOf(situation: Situation): Section {
   const hold = caseHold(situation, sizes);
   const shaftNominalMm = shaft?.diameterMm ?? seal.shaftMm;
   const boreNominalMm = bore?.diameterMm ?? seal.outsideMm;
-  const caseThicknessMm = hold?.caseThicknessMm ?? (seal.caseThicknessMm === undefined ? assumedCaseMm : exactly(seal.caseThicknessMm));
+  const caseThicknessMm = hold?.caseThicknessMm ?? (seal.caseThicknessMm === undefined ? assumedCaseThicknessMm : exactly(seal.caseThicknessMm));
   const isCovered = seal.construction !== 'metal-case';
   const coverMm = isCovered ? assumedCoverMm : exactly(0);
   const faceThicknessMm = seal.faceThicknessMm === undefined ? { low: caseThicknessMm.low, high: caseThicknessMm.high + coverMm.high } : exactly(seal.faceThicknessMm);

@@ -68,8 +68,9 @@ function wallBand(i: number, wallMm: number, material: ToolMaterial | null, outs
     return { band: { low: wallMm, high }, assumptions: [{ name: 'pipe-wall-over-least', value: '0.1 e + 0.2', unit: 'mm', source: source('din-8062', 'computed', 'wall tolerance, from its rows'), effect: 'driver-bands' }] };
   }
   if (basis.startsWith('maximum')) return { band: { low: 0.8 * wallMm, high: wallMm }, assumptions: [{ name: 'conduit-wall-under-most', value: 0.8, unit: '', source: commonPractice, effect: 'driver-bands' }] };
-  const share = material?.isPlastic === true ? 0.1 : metalWallShare;
-  return { band: { low: wallMm * (1 - share), high: Math.min(wallMm * (1 + share), halfMm) }, assumptions: [{ name: 'tube-wall-tolerance', value: share, unit: '', source: source('asme-b36-10m', 'page', 'wall 12.5 % under nominal'), effect: 'driver-bands' }] };
+  const isMetal = material !== null && !material.isPlastic;
+  const share = isMetal ? metalWallShare : 0.1;
+  return { band: { low: wallMm * (1 - share), high: Math.min(wallMm * (1 + share), halfMm) }, assumptions: [{ name: 'tube-wall-tolerance', value: share, unit: '', source: isMetal ? source('asme-b36-10m', 'page', 'wall 12.5 % under nominal') : commonPractice, effect: 'driver-bands' }] };
 }
 
 function socketsOfTable(): readonly ToolSize[] {
@@ -105,6 +106,7 @@ function socketsOfTable(): readonly ToolSize[] {
 }
 
 function materialOfRow(text: string): ToolMaterial | null {
+  if (text === 'abs-or-pvc') return null;
   if (/steel/i.test(text)) return toolMaterial('steel');
   if (/copper/i.test(text)) return toolMaterial('copper');
   if (/PVC/i.test(text)) return toolMaterial('pvc-u');

@@ -62,7 +62,7 @@ function holdSteps({ situation, hold }: CheckContext): readonly WorkingStep[] {
 }
 
 function heatSteps({ situation, hold, hot }: CheckContext): readonly WorkingStep[] {
-  if (hold === null || hot?.looseFromC == null || situation.seal.construction !== 'metal-case') return [];
+  if (hold === null || hold.pushInForceN === null || hot?.looseFromC == null) return [];
   const ring = findMaterial(caseMaterialId);
   const D = situation.seal.outsideMm * 1000;
   return [

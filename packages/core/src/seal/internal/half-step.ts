@@ -1,3 +1,4 @@
+import { source } from '../../result/index.js';
 import { standardSizes } from '../../tables/generated/standard-sizes.js';
 
 /**
@@ -5,6 +6,9 @@ import { standardSizes } from '../../tables/generated/standard-sizes.js';
  * A part that far from the marked size is another size, not a loose or tight one of this size.
  */
 export const halfStandardStepMm = 0.5;
+
+/** The lists of standard sizes are held from memory: a size in them is a hint, the measured part decides. */
+export const standardSizeSource = source('iso-6194-1-2007', 'memory', 'nominal dimensions');
 
 /** The standard size nearest to a measured one. */
 export function nearestStandardMm(column: 'shaftMm' | 'outsideMm', sizeMm: number): number {

@@ -179,6 +179,8 @@ export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 
     'friction-pushing-in': 'Friction while pushing in',
     'friction-holding': 'Friction counted for the hold',
     'housing-temperature': 'Housing temperature, taken from the fluid',
+    'expansion-scatter': 'Scatter of expansion coefficients',
+    'bore-chamfer-angle': 'Angle of the bore chamfer, the flattest usual',
     'no-pressure': 'Pressure across the lip',
   },
   effects: {
@@ -186,6 +188,7 @@ export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 
     'push-in-force': 'the force to push it in',
     'holding-force': 'the force it withstands',
     'hold-when-hot': 'the hold when hot',
+    'mouth-of-bore': 'whether the mouth of the bore takes the seal',
     'pressure-limit': 'the pressure check: none was made',
   },
   readings: {

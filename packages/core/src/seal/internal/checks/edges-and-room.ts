@@ -1,4 +1,4 @@
-import { deciding, plainGeometry, source, supporting, type Finding } from '../../../result/index.js';
+import { deciding, outsideTable, plainGeometry, source, supporting, type Assumption, type Finding } from '../../../result/index.js';
 import { housingChamfer } from '../../../tables/generated/housing-chamfer.js';
 import { shaftLeadIn } from '../../../tables/generated/shaft-lead-in.js';
 import { findHalfOpenRow } from '../../../tables/half-open-range.js';
@@ -7,7 +7,7 @@ import type { Check } from '../check-report.js';
 /** The edges that seal and lip pass on the way in, the depth of the bore, the run of the shaft and the old track. */
 export const edgesAndRoom: Check = (context) => {
   const reports = [shaftEdge(context), boreEdge(context), room(context), alignment(context), track(context)];
-  return { findings: reports.flatMap((report) => report.findings), notChecked: reports.flatMap((report) => report.notChecked ?? []) };
+  return { findings: reports.flatMap((report) => report.findings), assumptions: reports.flatMap((report) => report.assumptions ?? []), notChecked: reports.flatMap((report) => report.notChecked ?? []) };
 };
 
 const shaftEdge: Check = ({ situation }) => {
@@ -34,8 +34,9 @@ const boreEdge: Check = ({ situation, sizes }) => {
   const angleDeg = leadIn.angleDeg ?? chamferAngleDeg.low;
   const mouthMm = bore.meanMm - bore.expandedUncertaintyMm + 2 * leadIn.lengthMm * Math.tan((angleDeg * Math.PI) / 180);
   const numbers = { mouthMm, sealMostMm: sealOutside.mostMm };
-  if (mouthMm >= sealOutside.mostMm) return { findings: [supporting('bore-mouth-takes-seal', 'good', numbers, plainGeometry)] };
-  return { findings: [supporting('bore-mouth-too-tight', 'care', { ...numbers, chamferLowMm: chamferLengthMm(situation.seal.widthMm) }, source('jis-b-2402-1-2013', 'page', 'bore chamfer'))] };
+  const assumptions: readonly Assumption[] = leadIn.angleDeg === undefined ? [{ name: 'bore-chamfer-angle', value: angleDeg, unit: '°', source: source('din-3760-1996', 'page', 'bore chamfer 10 to 20°'), effect: 'mouth-of-bore' }] : [];
+  if (mouthMm >= sealOutside.mostMm) return { findings: [supporting('bore-mouth-takes-seal', 'good', numbers, plainGeometry)], assumptions };
+  return { findings: [supporting('bore-mouth-too-tight', 'care', { ...numbers, chamferLowMm: chamferLengthMm(situation.seal.widthMm) }, source('jis-b-2402-1-2013', 'page', 'bore chamfer'))], assumptions };
 };
 
 /** Bore chamfers are made at 10 to 20° (DIN 3760) or 15 to 30° (handbooks); the flattest opens the mouth least. */
@@ -48,7 +49,7 @@ function chamferLengthMm(widthMm: number): number {
     if (length == null || String(columns.set[i]) !== 'jis-b-2402-1') continue;
     if (widthMm > (columns.overMm[i] ?? 0) && widthMm <= (columns.upToMm[i] ?? Infinity)) return length;
   }
-  return widthMm <= 10 ? 0.7 : 1;
+  throw outsideTable('the bore chamfers of JIS B 2402-1', 'seal.widthMm', widthMm, { over: 0, upTo: 60, unit: 'mm' });
 }
 
 const room: Check = ({ situation }) => {

@@ -1,4 +1,7 @@
-import { deciding, plainMechanics, source, type Finding } from '../../../result/index.js';
+import { expansionScatterShare, findMaterial } from '../../../material/index.js';
+import { commonPractice, deciding, plainMechanics, source, type Assumption, type Finding } from '../../../result/index.js';
+import { caseMaterialId } from '../../case-hold.js';
+import type { HotHold } from '../../hot-hold.js';
 import type { Check } from '../check-report.js';
 
 const softBore = source('din-3761-1983', 'page', '3.1');
@@ -17,10 +20,8 @@ export const hotHoldCheck: Check = ({ situation, hold, hot, housingTemperatureC 
   if (bore?.material === undefined) {
     return { findings: [deciding('housing-material-missing', 'unknown', {}, plainMechanics, 'bore.material')], notChecked };
   }
-  if (hot === null || hot.lossUmPerK.high <= 0 || (hot.looseFromC === null && hot.lossUmPerK.low <= 0)) {
-    return { findings: [deciding('heat-does-not-loosen', 'good', { housing: hot?.housingMaterial.name ?? '' }, plainMechanics)], notChecked };
-  }
-  if (hot.looseFromC === null) return { findings: [deciding('heat-does-not-loosen', 'good', { housing: hot.housingMaterial.name }, plainMechanics)], notChecked };
+  if (hot?.looseFromC == null) return { findings: [deciding('heat-does-not-loosen', 'good', { housing: hot?.housingMaterial.name ?? '' }, plainMechanics)], notChecked };
+  const assumptions = scatterOf(hot);
   const numbers = {
     housing: hot.housingMaterial.name,
     heldLowUm: hold.heldUm.low,
@@ -30,14 +31,11 @@ export const hotHoldCheck: Check = ({ situation, hold, hot, housingTemperatureC 
     latestC: hot.looseFromC.latest,
   };
   if (housingTemperatureC === null || hot.remainingUm === null) {
-    return { findings: [deciding('housing-temperature-missing', 'unknown', numbers, plainMechanics, 'running.housingTemperatureC')], notChecked };
+    return { findings: [deciding('housing-temperature-missing', 'unknown', numbers, plainMechanics, 'running.housingTemperatureC')], assumptions, notChecked };
   }
+  if (running?.housingTemperatureC === undefined) assumptions.push({ name: 'housing-temperature', value: housingTemperatureC, unit: '°C', source: commonPractice, effect: 'hold-when-hot' });
   const all = { ...numbers, housingTemperatureC, remainingLowUm: Math.max(hot.remainingUm.low, 0), remainingHighUm: Math.max(hot.remainingUm.high, 0) };
   const isHeldOtherwise = retainedBy === 'circlip' || retainedBy === 'plate' || retainedBy === 'staking';
-  const assumptions =
-    running?.housingTemperatureC === undefined
-      ? [{ name: 'housing-temperature', value: housingTemperatureC, unit: '°C', source: plainMechanics, effect: 'hold-when-hot' } as const]
-      : [];
   return { findings: [verdictHot(all, hot.remainingUm, isHeldOtherwise)], assumptions, notChecked };
 };
 
@@ -46,4 +44,10 @@ function verdictHot(numbers: Finding['parameters'], remaining: { readonly low: n
   if (isHeldOtherwise) return deciding('case-loose-hot-but-retained', 'care', numbers, plainMechanics);
   if (remaining.high > 0) return deciding('case-may-loosen-hot', 'care', numbers, plainMechanics);
   return deciding('case-loose-hot', 'bad', numbers, plainMechanics);
+}
+
+/** Where no handbook prints a range of the expansion, the scatter that stands in is listed. */
+function scatterOf({ housingMaterial }: HotHold): Assumption[] {
+  if (!housingMaterial.isExpansionSpanAssumed && !findMaterial(caseMaterialId).isExpansionSpanAssumed) return [];
+  return [{ name: 'expansion-scatter', value: `± ${expansionScatterShare * 100} %`, unit: '', source: commonPractice, effect: 'hold-when-hot' }];
 }

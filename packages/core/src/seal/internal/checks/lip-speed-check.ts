@@ -1,4 +1,4 @@
-import { deciding, source, type HeldMark } from '../../../result/index.js';
+import { deciding, outsideTable, source, type HeldMark } from '../../../result/index.js';
 import { lipSpeed as table } from '../../../tables/generated/lip-speed.js';
 import { markAt } from '../../../tables/table.js';
 import type { Check } from '../check-report.js';
@@ -28,11 +28,10 @@ export function speedLimitsOf(material: string, shaftMm: number): readonly Speed
  */
 export const lipSpeedCheck: Check = ({ situation, peripheralSpeedMps }) => {
   const { seal, running } = situation;
-  const general = source('tribology-handbook-b23', 'page', 'lip seals');
+  const { speedMaxMps: generalLimit, source: general } = generalLimitOf(seal.shaftMm);
   if (peripheralSpeedMps === null || running?.speedRpm === undefined) {
     return { findings: [deciding('speed-missing', 'unknown', {}, general, 'running.speedRpm')] };
   }
-  const generalLimit = generalLimitMps(seal.shaftMm);
   const own = speedLimitsOf(seal.lipMaterial, seal.shaftMm).filter((limit) => limit.speedMaxMps !== null);
   const strictest = own.reduce<SpeedLimit | null>((low, limit) => (low === null || (limit.speedMaxMps ?? 0) < (low.speedMaxMps ?? 0) ? limit : low), null);
   const ownLimitMps = strictest?.speedMaxMps ?? null;
@@ -45,13 +44,15 @@ export const lipSpeedCheck: Check = ({ situation, peripheralSpeedMps }) => {
   return { findings: [deciding('lip-speed-over-general', 'care', numbers, strictest.source)] };
 };
 
-/** 8 000 rpm on shafts up to 35 mm is 14.7 m/s there; thicker shafts go by the peripheral speed itself. */
-export function generalLimitMps(shaftMm: number): number {
-  const { columns } = table;
-  for (let i = 0; i < table.rowCount; i += 1) {
-    const rpm = columns.speedMaxRpm[i];
-    if (columns.material[i] !== 'any' || rpm == null || columns.rowSource[i] !== 'tribology-handbook-b23') continue;
-    if (shaftMm > (columns.shaftOverMm[i] ?? 0) && shaftMm <= (columns.shaftUpToMm[i] ?? Infinity)) return (Math.PI * shaftMm * rpm) / 60_000;
-  }
-  return 15;
+/**
+ * General limit of elastomer lips: 8 000 rpm on shafts up to 35 mm (14.7 m/s there); on thicker shafts the general 15 m/s.
+ * Each comes with the source of its own row.
+ */
+export function generalLimitOf(shaftMm: number): { readonly speedMaxMps: number; readonly source: SpeedLimit['source'] } {
+  const rows = speedLimitsOf('any', shaftMm);
+  const byRpm = rows.find((row) => row.speedMaxRpm !== null);
+  if (byRpm?.speedMaxRpm != null) return { speedMaxMps: (Math.PI * shaftMm * byRpm.speedMaxRpm) / 60_000, source: byRpm.source };
+  const byMps = rows.find((row) => row.speedMaxMps !== null);
+  if (byMps?.speedMaxMps != null) return { speedMaxMps: byMps.speedMaxMps, source: byMps.source };
+  throw outsideTable('the general speed limits of lips', 'seal.shaftMm', shaftMm, { over: 0, unit: 'mm' });
 }

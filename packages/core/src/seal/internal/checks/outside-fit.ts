@@ -1,7 +1,7 @@
 import { deciding, plainGeometry, supporting, type Finding } from '../../../result/index.js';
 import { boreBandOf } from '../../bore-band.js';
 import type { Check } from '../check-report.js';
-import { halfStandardStepMm, nearestStandardMm } from '../half-step.js';
+import { halfStandardStepMm, nearestStandardMm, standardSizeSource } from '../half-step.js';
 import { pressFitAllowanceOf } from '../../press-fit-allowance.js';
 
 /**
@@ -30,7 +30,7 @@ export const outsideFit: Check = ({ situation, sizes, set }) => {
   if (Math.abs(boreMm - seal.outsideMm) > halfStandardStepMm) {
     return {
       findings: [
-        deciding('bore-is-another-size', 'bad', { boreMm, outsideMm: seal.outsideMm, nearestMm: nearestStandardMm('outsideMm', boreMm) }, plainGeometry),
+        deciding('bore-is-another-size', 'bad', { boreMm, outsideMm: seal.outsideMm, nearestMm: nearestStandardMm('outsideMm', boreMm) }, standardSizeSource),
       ],
     };
   }

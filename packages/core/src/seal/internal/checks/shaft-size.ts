@@ -1,10 +1,10 @@
-import { deciding, plainGeometry, source, supporting, type Finding } from '../../../result/index.js';
+import { deciding, source, supporting, type Finding } from '../../../result/index.js';
 import { lipInterference } from '../../../tables/generated/lip-interference.js';
 import { findHalfOpenRow } from '../../../tables/half-open-range.js';
 import { toleranceZone } from '../../../tolerance/index.js';
 import { shaftBandOf } from '../../shaft-band.js';
 import type { Check } from '../check-report.js';
-import { halfStandardStepMm, nearestStandardMm } from '../half-step.js';
+import { halfStandardStepMm, nearestStandardMm, standardSizeSource } from '../half-step.js';
 
 /** Lip interference of a new seal on a shaft of its nominal size, where the table reaches. */
 export function newLipInterferenceMm(nominalMm: number): { readonly low: number; readonly high: number } | null {
@@ -28,7 +28,7 @@ export const shaftSize: Check = ({ situation, sizes, set }) => {
   const deviationMm = shaft.meanMm - nominalMm;
   if (Math.abs(deviationMm) > halfStandardStepMm) {
     return {
-      findings: [deciding('shaft-is-another-size', 'bad', { shaftMm: shaft.meanMm, shaftNominalMm: nominalMm, deviationUm: deviationMm * 1000, nearestMm: nearestStandardMm('shaftMm', shaft.meanMm) }, plainGeometry)],
+      findings: [deciding('shaft-is-another-size', 'bad', { shaftMm: shaft.meanMm, shaftNominalMm: nominalMm, deviationUm: deviationMm * 1000, nearestMm: nearestStandardMm('shaftMm', shaft.meanMm) }, standardSizeSource)],
     };
   }
   const guard = shaft.expandedUncertaintyMm;
