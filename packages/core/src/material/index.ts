@@ -1,2 +1,3 @@
 export { expansionScatterShare, findMaterial, materialNames, type Material } from './find-material.js';
 export { materialField, type OwnMaterial } from './material-field.js';
+export { partMaterial, partMaterialField, type PartMaterial } from './part-material.js';

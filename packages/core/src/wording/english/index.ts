@@ -1,19 +1,22 @@
 import type { Catalogue } from '../catalogue.js';
 import { cautionWords } from './cautions.js';
+import { fitsWords } from './fits.js';
 import { handworkWords } from './handwork.js';
 import { jobWords } from './job.js';
+import { jointWords } from './joint.js';
+import { measuresWords } from './measures.js';
 import { sealWords } from './seal.js';
 
 /** English, complete. */
 export const english: Catalogue = {
   language: 'en',
-  findings: { ...sealWords.findings, ...handworkWords.findings, ...jobWords.findings },
+  findings: { ...fitsWords.findings, ...measuresWords.findings, ...jointWords.findings, ...sealWords.findings, ...handworkWords.findings, ...jobWords.findings },
   steps: { ...handworkWords.steps, ...jobWords.steps },
   cautions: cautionWords,
-  notChecked: { ...sealWords.notChecked, ...handworkWords.notChecked, ...jobWords.notChecked },
-  assumed: { ...sealWords.assumed, ...handworkWords.assumed },
-  effects: { ...sealWords.effects, ...handworkWords.effects, ...jobWords.effects },
-  readings: { ...sealWords.readings, ...handworkWords.readings },
+  notChecked: { ...fitsWords.notChecked, ...measuresWords.notChecked, ...jointWords.notChecked, ...sealWords.notChecked, ...handworkWords.notChecked, ...jobWords.notChecked },
+  assumed: { ...fitsWords.assumed, ...measuresWords.assumed, ...jointWords.assumed, ...sealWords.assumed, ...handworkWords.assumed },
+  effects: { ...fitsWords.effects, ...measuresWords.effects, ...jointWords.effects, ...sealWords.effects, ...handworkWords.effects, ...jobWords.effects },
+  readings: { ...fitsWords.readings, ...measuresWords.readings, ...jointWords.readings, ...sealWords.readings, ...handworkWords.readings },
   labels: jobWords.labels,
   values: { ...handworkWords.values, ...jobWords.values },
 };
