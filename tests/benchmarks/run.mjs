@@ -31,10 +31,15 @@ for (let round = 0; round < 7; round += 1) for (const [name, [count, work]] of O
 for (const [name, numbers] of Object.entries(rounds)) console.log(`${name.padEnd(34)}${Math.round(median(numbers)).toLocaleString('en').padStart(14)} a second`);
 
 const lines = Array.from({ length: 100_000 }, (_, i) => `{"calc":"tolerance-zone","input":{"nominalMm":${1 + (i % 500)},"toleranceClass":"h7"}}`).join('\n');
-const started = performance.now();
-const { stdout } = spawnSync(process.execPath, [main, 'batch'], { input: lines, maxBuffer: 1 << 30, encoding: 'utf8' });
-const seconds = (performance.now() - started) / 1000;
-console.log(`${'batch, 100 000 lines'.padEnd(34)}${Math.round(stdout.trimEnd().split('\n').length / seconds).toLocaleString('en').padStart(14)} lines a second`);
+const tellMemory = 'data:text/javascript,process.on("exit",()=>process.stderr.write(String(process.resourceUsage().maxRSS)))';
+for (const jobs of ['1', '2']) {
+  const runs = Array.from({ length: 3 }, () => {
+    const started = performance.now();
+    const { stdout, stderr } = spawnSync(process.execPath, ['--import', tellMemory, main, 'batch', '--jobs', jobs], { input: lines, maxBuffer: 1 << 30, encoding: 'utf8' });
+    return { perSecond: (stdout.trimEnd().split('\n').length / (performance.now() - started)) * 1000, peakMb: Number(stderr) / 1024 };
+  });
+  console.log(`${`batch --jobs ${jobs}, 100 000 lines`.padEnd(34)}${Math.round(median(runs.map((run) => run.perSecond))).toLocaleString('en').padStart(14)} lines a second, at most ${Math.max(...runs.map((run) => run.peakMb)).toFixed(0)} MB`);
+}
 
 const time = (args) => median(Array.from({ length: 9 }, () => { const t = performance.now(); spawnSync(process.execPath, args); return performance.now() - t; }));
 const bare = time(['-e', '0']);

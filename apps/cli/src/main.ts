@@ -54,7 +54,8 @@ program
 program
   .command('batch')
   .description('JSON Lines on standard input, one answer a line on standard output')
-  .action(guarded(async () => (await import('./commands/batch.js')).batch(process.stdin, process.stdout)));
+  .option('--jobs <number>', 'worker threads; the order of the lines is kept', '1')
+  .action(guarded(async (options: { jobs: string }) => (await import('./commands/batch.js')).batch(process.stdin, process.stdout, options)));
 program
   .command('zone')
   .argument('<designation...>', 'such as "25 p6"')

@@ -1,18 +1,43 @@
 import { once } from 'node:events';
-import { createInterface } from 'node:readline';
+import { availableParallelism } from 'node:os';
 import type { Readable, Writable } from 'node:stream';
-import { answerLine } from '../internal/answer-line.js';
+import { answerBlock, type BlockAnswer } from '../internal/answer-block.js';
+import { AnswerCrew } from '../internal/answer-crew.js';
+import { lineBlocks } from '../internal/line-blocks.js';
 
-/** Reads JSON Lines and answers each in order, streaming: what is not yet written is never more than a few lines. */
-export async function batch(input: Readable, output: Writable): Promise<void> {
-  let line = 0;
-  let failed = false;
-  for await (const text of createInterface({ input, crlfDelay: Infinity })) {
-    line += 1;
-    if (text.trim() === '') continue;
-    const { answer, ok } = answerLine(text, line);
-    failed ||= !ok;
-    if (!output.write(`${answer}\n`)) await once(output, 'drain');
+const mostJobs = 64;
+/** Blocks under way for each thread: enough to keep it busy, few enough to bound memory. */
+const blocksAhead = 2;
+
+/** Reads JSON Lines and answers each in order, streaming: only a few blocks of lines are held at a time, however long the input. */
+export async function batch(input: Readable, output: Writable, options: { readonly jobs?: string } = {}): Promise<void> {
+  const jobs = jobsOf(options.jobs);
+  const crew = jobs === 1 ? null : new AnswerCrew(jobs);
+  const underWay: Promise<BlockAnswer>[] = [];
+  let hasFailed = false;
+  const writeOldest = async (): Promise<void> => {
+    const answer = await underWay.shift();
+    if (answer === undefined) return;
+    hasFailed ||= answer.hasFailed;
+    if (answer.text !== '' && !output.write(answer.text)) await once(output, 'drain');
+  };
+  try {
+    for await (const block of lineBlocks(input)) {
+      const answer = crew === null ? Promise.resolve(answerBlock(block)) : crew.answer(block);
+      answer.catch(() => undefined); // told when its turn to be written comes
+      underWay.push(answer);
+      while (underWay.length >= (crew === null ? 1 : jobs * blocksAhead)) await writeOldest();
+    }
+    while (underWay.length > 0) await writeOldest();
+  } finally {
+    await crew?.dismiss();
   }
-  if (failed) process.exitCode = 1;
+  if (hasFailed) process.exitCode = 1;
+}
+
+function jobsOf(text: string | undefined): number {
+  if (text === undefined) return 1;
+  const jobs = Number(text);
+  if (!/^\d+$/.test(text) || jobs < 1 || jobs > mostJobs) throw new Error(`--jobs "${text}": expected a whole number from 1 to ${mostJobs}; this machine runs ${availableParallelism()} at once`);
+  return jobs;
 }

@@ -1,13 +1,11 @@
 import { CalculationError } from '@seatwright/core';
 import { calculations, findCalculation } from '@seatwright/core/registry';
 
-const longestLine = 16 * 1024 * 1024;
-
-/** One line of a batch: a request in, an answer out. Never throws. */
-export function answerLine(text: string, line: number): { readonly answer: string; readonly ok: boolean } {
+/** One line of a batch: a request in, an answer out; null stands for a line too long to be kept. Never throws. */
+export function answerLine(text: string | null, line: number): { readonly answer: string; readonly ok: boolean } {
   let id: unknown;
   try {
-    if (text.length > longestLine) throw refused('', 'the line is longer than 16 MiB');
+    if (text === null) throw refused('', 'the line is longer than 16 MiB');
     const request = requestOf(text);
     id = request.id;
     const calculation = typeof request.calc === 'string' ? findCalculation(request.calc) : undefined;
