@@ -64,6 +64,11 @@ export function temperatureRangeOf(material: LipMaterial, kind: 'working' | 'rub
   return null;
 }
 
+/** Range for the medium: the working range, or the limits of the rubber itself where no working range is published. */
+function workingRangeOf(material: LipMaterial): TemperatureRange | null {
+  return temperatureRangeOf(material, 'working') ?? temperatureRangeOf(material, 'rubber-limit');
+}
+
 /** [K] How much warmer than the medium a lip runs (published span; not by speed). */
 export const lipRiseK = { low: 20, high: 50, source: source('seal-selection-article-2018', 'page') } as const;
 
@@ -94,7 +99,7 @@ function fluidFinding(lipMaterial: LipMaterial, fluid: Fluid): Finding {
 
 function heatFindings(lipMaterial: LipMaterial, fluid: Fluid | null, fluidTemperatureC: number): readonly Finding[] {
   const findings: Finding[] = [];
-  const working = temperatureRangeOf(lipMaterial, 'working');
+  const working = workingRangeOf(lipMaterial);
   const limit = fluid === null ? null : (fluidRowOf(lipMaterial, fluid)?.limit ?? null);
   if (working?.maxC == null) findings.push(deciding('temperature-not-in-table', 'unknown', { lipMaterial }, source('seal-handbook-reprints', 'page'), 'running.fluidTemperatureC'));
   else {
@@ -114,7 +119,7 @@ function heatFindings(lipMaterial: LipMaterial, fluid: Fluid | null, fluidTemper
 }
 
 function coldFindings(lipMaterial: LipMaterial, coldestC: number): readonly Finding[] {
-  const working = temperatureRangeOf(lipMaterial, 'working');
+  const working = workingRangeOf(lipMaterial);
   if (working?.minC == null || coldestC >= working.minC) return [];
   return [deciding('too-cold-for-rubber', 'care', { lipMaterial, coldestC, limitC: working.minC }, working.source)];
 }
