@@ -13,6 +13,7 @@ export { lipPressure } from './lip-pressure.js';
 export { lipSpeed } from './lip-speed.js';
 export { lipTemperature } from './lip-temperature.js';
 export { materials } from './materials.js';
+export { preferredToleranceClasses } from './preferred-tolerance-classes.js';
 export { pressFitAllowance } from './press-fit-allowance.js';
 export { pressFitAllowanceInch } from './press-fit-allowance-inch.js';
 export { shaftLeadIn } from './shaft-lead-in.js';
