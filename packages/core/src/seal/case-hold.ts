@@ -1,7 +1,8 @@
 import { findMaterial } from '../material/index.js';
-import { commonPractice, source, type Assumption, type Span } from '../result/index.js';
+import type { Assumption, Span } from '../result/index.js';
 import type { Situation } from './situation-field.js';
 import { sizesOf, type Sizes } from './sizes-of.js';
+import { sealLimit } from './internal/seal-limit.js';
 
 /** How a seal holds in its bore, cold. Spans run over the tolerances and over what had to be assumed. */
 export interface CaseHold {
@@ -21,13 +22,13 @@ export interface CaseHold {
 }
 
 /** Case of a seal where nobody measured it: cold-rolled drawing steel about a millimetre thick. */
-export const assumedCaseThicknessMm: Span = { low: 0.8, high: 1.2 };
-const assumedYieldMpa: Span = { low: 140, high: 280 };
+export const assumedCaseThicknessMm = sealLimit('case-thickness', 'Mm');
+const assumedYieldMpa = sealLimit('case-yield', 'Mpa');
 /** Friction of a metal case pushed into a bore. */
-export const frictionPushingIn: Span = { low: 0.1, high: 0.15 };
+export const frictionPushingIn = sealLimit('friction-pushing-in', 'Coefficient');
 /** Share of the marked width that bears in the bore: 0.85 (DIN 3760, t1) to all of it. */
-export const bearingShare: Span = { low: 0.85, high: 1 };
-const frictionHolding: Span = { low: 0.05, high: 0.1 };
+export const bearingShare = sealLimit('bearing-share', 'Factor');
+const frictionHolding = sealLimit('friction-holding', 'Coefficient');
 export const caseMaterialId = 'steel-c20';
 
 /**
@@ -46,8 +47,8 @@ export function caseHold(situation: Situation, sizes: Sizes = sizesOf(situation)
     high: sealOutside.mostMm - (bore.meanMm - bore.expandedUncertaintyMm),
   };
   const isMetal = seal.construction === 'metal-case';
-  const thickness = seal.caseThicknessMm === undefined ? assumedCaseThicknessMm : { low: seal.caseThicknessMm, high: seal.caseThicknessMm };
-  const yieldMpa = seal.caseYieldMpa === undefined ? assumedYieldMpa : { low: seal.caseYieldMpa, high: seal.caseYieldMpa };
+  const thickness: Span = seal.caseThicknessMm === undefined ? spanOf(assumedCaseThicknessMm) : { low: seal.caseThicknessMm, high: seal.caseThicknessMm };
+  const yieldMpa: Span = seal.caseYieldMpa === undefined ? spanOf(assumedYieldMpa) : { low: seal.caseYieldMpa, high: seal.caseYieldMpa };
   const assumptions = assumptionsOf(situation, thickness, yieldMpa, isMetal);
   const interferenceUm = microns(interferenceMm);
   const none: Span = { low: 0, high: 0 };
@@ -84,17 +85,21 @@ export function caseHold(situation: Situation, sizes: Sizes = sizesOf(situation)
 function assumptionsOf({ seal }: Situation, thickness: Span, yieldMpa: Span, isMetal: boolean): readonly Assumption[] {
   const list: Assumption[] = [];
   if (seal.caseThicknessMm === undefined) {
-    list.push({ name: 'case-thickness', value: thickness.low, upToValue: thickness.high, unit: 'mm', source: commonPractice, effect: 'force-and-hold' });
+    list.push({ name: 'case-thickness', value: thickness.low, upToValue: thickness.high, unit: 'mm', source: assumedCaseThicknessMm.source, effect: 'force-and-hold' });
   }
   if (!isMetal) return list;
   if (seal.caseYieldMpa === undefined) {
-    list.push({ name: 'case-yield', value: yieldMpa.low, upToValue: yieldMpa.high, unit: 'MPa', source: source('en-10130', 'memory', 'DC01'), effect: 'force-and-hold' });
+    list.push({ name: 'case-yield', value: yieldMpa.low, upToValue: yieldMpa.high, unit: 'MPa', source: assumedYieldMpa.source, effect: 'force-and-hold' });
   }
   list.push(
-    { name: 'friction-pushing-in', value: frictionPushingIn.low, upToValue: frictionPushingIn.high, unit: '', source: commonPractice, effect: 'push-in-force' },
-    { name: 'friction-holding', value: frictionHolding.low, upToValue: frictionHolding.high, unit: '', source: source('din-7190-2001', 'memory', 'steel on aluminium'), effect: 'holding-force' },
+    { name: 'friction-pushing-in', value: frictionPushingIn.low, upToValue: frictionPushingIn.high, unit: '', source: frictionPushingIn.source, effect: 'push-in-force' },
+    { name: 'friction-holding', value: frictionHolding.low, upToValue: frictionHolding.high, unit: '', source: frictionHolding.source, effect: 'holding-force' },
   );
   return list;
+}
+
+function spanOf({ low, high }: Span): Span {
+  return { low, high };
 }
 
 function microns({ low, high }: Span): Span {

@@ -2,6 +2,7 @@ import { source, type Assumption, type SourceReference, type Span } from '../../
 import type { Situation } from '../../seal/index.js';
 import { finalDepthOf, type FinalDepth } from './final-depth.js';
 import { largestOnShaft, midwayMm, sectionOf, type Section } from './section.js';
+import { practiceValue } from './practice-value.js';
 
 /** What a driver for this seal in this place must meet, as diameters and lengths. */
 export interface DriverNeed {
@@ -32,7 +33,7 @@ export interface DriverNeed {
 }
 
 /** Bore chamfers run 10 to 30° to the axis between the standards; the longest on the flattest-cut page is 1.0 mm up to 10 mm width, 1.3 mm above. */
-const usualChamfer = { lengthMm: (widthMm: number) => (widthMm <= 10 ? 1 : 1.3), angleDeg: { low: 10, high: 30 }, source: source('jis-b-2402-1-2013', 'page', 'bore chamfer') };
+const usualChamfer = { lengthMm: (widthMm: number) => (widthMm <= 10 ? 1 : 1.3), angleDeg: practiceValue('bore-chamfer-angle-usual', 'Deg'), source: source('jis-b-2402-1-2013', 'page', 'bore chamfer') };
 
 /** The window for a driver, from the seal, the seat and what stands in the way. */
 export function driverNeedOf(situation: Situation): DriverNeed {

@@ -5,6 +5,7 @@ import { oldDepthOf } from './final-depth.js';
 import { drillDepthOf, freeFaceOf, type DrillDepth, type FreeFace } from './hole-in-face.js';
 import { pushOutOf, type PushOut } from './push-out.js';
 import { isFixed, largestOnShaft, midwayMm, sectionOf, type LargestOnShaft, type Section } from './section.js';
+import { practiceValue } from './practice-value.js';
 
 export type ExtractionInput = Situation & { readonly leastWallMm?: number | undefined };
 
@@ -12,7 +13,13 @@ export const extractionMethods = ['drill and screw', 'push out from inside', 'pu
 export type ExtractionMethod = (typeof extractionMethods)[number];
 
 /** [mm] Wall that a drill must leave on each side, and how far it stays from what lies behind. */
-export const practice = { leastWallMm: 1, drillReserveMm: 1, gripMm: 10, chuckRadiusMm: 20, shortDrillShowsMm: 25 } as const;
+export const practice = {
+  leastWallMm: practiceValue('wall-beside-hole', 'Mm').low,
+  drillReserveMm: practiceValue('drill-reserve', 'Mm').low,
+  gripMm: practiceValue('drill-in-chuck', 'Mm').low,
+  chuckRadiusMm: practiceValue('chuck-radius', 'Mm').high,
+  shortDrillShowsMm: practiceValue('short-drill-shows', 'Mm').high,
+} as const;
 
 /** How much of the screw may go in. */
 export interface ScrewReach {

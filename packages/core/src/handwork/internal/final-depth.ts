@@ -1,6 +1,7 @@
 import { source, type Assumption, type SourceReference } from '../../result/index.js';
 import { widthToleranceMm, type Situation } from '../../seal/index.js';
 import { calliperUncertainty } from './calliper.js';
+import { practiceValue } from './practice-value.js';
 
 /** Where the outer face of the new seal ends, below the housing face; negative stands out. */
 export interface FinalDepth {
@@ -33,7 +34,8 @@ export function oldDepthOf({ oldDepthMm }: Situation): { readonly meanMm: number
 }
 
 /** [mm] Largest spread of four depths: 0.5 % of the outside diameter, 1 % at the outside. */
-export const tiltShare = { good: 0.005, most: 0.01, source: source('general-memory', 'memory', 'face tilt within 0.5 to 1 % of the outside diameter') } as const;
+const tilt = practiceValue('face-tilt', 'Factor');
+export const tiltShare = { good: tilt.low, most: tilt.high, source: tilt.source } as const;
 
 function around(nominal: number, spread: number): NonNullable<FinalDepth['depthMm']> {
   return { low: nominal - spread, nominal, high: nominal + spread };

@@ -1,5 +1,6 @@
 import type { Situation } from '../../seal/index.js';
 import type { Section } from './section.js';
+import { practiceValue } from './practice-value.js';
 
 /** Tube that presses the old seal out from behind. */
 export interface PushOut {
@@ -8,8 +9,8 @@ export interface PushOut {
 }
 
 /** [mm] Clearance that a push-out tube wants in the bore, on the diameter, and the least wall it can be made with. */
-const clearanceMm = 0.2;
-const leastWallMm = 1;
+const clearanceMm = practiceValue('drift-clearance', 'Mm').low;
+const leastWallMm = practiceValue('drift-wall', 'Mm').low;
 
 /** Window of a tube that pushes from inside: through bore and shoulder, over the shaft. null where none can pass. */
 export function pushOutOf({ reachableFrom, bore }: Situation, { boreMm, shaftMm }: Section): PushOut | null {

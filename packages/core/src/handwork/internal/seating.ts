@@ -5,6 +5,7 @@ import { findHalfOpenRow } from '../../tables/half-open-range.js';
 import { calliperUncertainty } from './calliper.js';
 import { finalDepthOf, oldDepthOf, tiltShare, type FinalDepth } from './final-depth.js';
 import { isFixed, largestOnShaft, midwayMm, sectionOf, type LargestOnShaft, type Section } from './section.js';
+import { practiceValue } from './practice-value.js';
 
 /** What the depth gauge must read at four points around. Negative: the seal stands out. */
 export interface Gauge {
@@ -42,9 +43,9 @@ export interface Seating {
 }
 
 /** Seat length that DIN 3760 asks for, as a share of the width. */
-export const seatShare = 0.85;
+export const seatShare = practiceValue('seat-share', 'Factor').low;
 /** [mm] How far a lip is moved off its old track, where the groove was not measured. */
-export const usualMoveMm = 1;
+export const usualMoveMm = practiceValue('track-move', 'Mm').low;
 /** [mm] Longest usual bore chamfer, by the width of the seal. */
 const usualChamferMm = (widthMm: number) => (widthMm <= 10 ? 1 : 1.3);
 

@@ -2,6 +2,7 @@ import { commonPractice, plainGeometry, source, type Assumption, type SourceRefe
 import { assumedCaseThicknessMm, caseHold, sizesOf, widthToleranceMm, type CaseHold, type Obstacle, type Situation, type Sizes } from '../../seal/index.js';
 import { toleranceZone } from '../../tolerance/index.js';
 import { calliperUncertainty } from './calliper.js';
+import { practiceValue } from './practice-value.js';
 
 /** The sizes around one seal that handwork meets, each with the band that readings, tolerances and assumptions leave. */
 export interface Section {
@@ -31,7 +32,7 @@ export interface Section {
 export type Assumptions = Readonly<Record<'shaft' | 'bore' | 'sealOutside' | 'case' | 'cover' | 'edge' | 'face' | 'lip', readonly Assumption[]>>;
 
 /** Rubber on the outside of a covered case. */
-const assumedCoverMm: Span = { low: 0.5, high: 1 };
+const assumedCoverMm: Span = practiceValue('rubber-cover', 'Mm');
 
 /** Resolves the sizes of a situation once; what was not measured is taken as marked and listed. */
 export function sectionOf(situation: Situation): Section {

@@ -2,6 +2,7 @@ import { source, type SourceReference, type Span } from '../../result/index.js';
 import { sheetMetalPilotHoles as pilots } from '../../tables/generated/sheet-metal-pilot-holes.js';
 import { sheetMetalScrewThreads as threads } from '../../tables/generated/sheet-metal-screw-threads.js';
 import { markAt } from '../../tables/table.js';
+import { practiceValue } from './practice-value.js';
 
 /** A sheet-metal screw with the pilot hole for one sheet. */
 export interface SheetScrew {
@@ -66,11 +67,11 @@ function pilotFor(designation: string, sheetMm: number): Pick<SheetScrew, 'pilot
 }
 
 /** Share of the thread's cylinder that shears in a sheet. */
-export const shearShare: Span = { low: 0.5, high: 0.75 };
+export const shearShare = practiceValue('thread-shear-share', 'Factor');
 /** Shear strength over tensile strength. */
-export const shearRatio = 0.58;
+export const shearRatio = practiceValue('shear-ratio', 'Factor').low;
 /** Tensile strength of cold-rolled drawing steel DC01. */
-export const sheetTensileMpa: Span = { low: 270, high: 410 };
+export const sheetTensileMpa = practiceValue('sheet-tensile', 'Mpa');
 
 /**
  * Force at which one screw tears its thread out of a thin sheet: a stated estimate.  F = k·π·d·t·0.58·Rm

@@ -4,12 +4,13 @@ import { tubes } from '../../tables/generated/tubes.js';
 import { markAt } from '../../tables/table.js';
 import { toolMaterial, type ToolMaterial } from './tool-material.js';
 import type { ToolSize } from './tool-size.js';
+import { practiceValue } from './practice-value.js';
 
-/** [1] Wall of a metal tube whose table gives the nominal alone, plus or minus. */
-const metalWallShare = 0.125;
+/** [1] Wall of a tube whose table gives the nominal alone, plus or minus. */
+const wallShare = { metal: practiceValue('metal-wall-share', 'Factor'), plastic: practiceValue('plastic-wall-share', 'Factor') } as const;
 
 /** Outside of a real socket below the largest that the standard lets it be. */
-const socketBelowMostMm = 1.5;
+const socketBelowMostMm = practiceValue('socket-below-its-most', 'Mm').high;
 
 let built: readonly ToolSize[] | null = null;
 
@@ -69,8 +70,8 @@ function wallBand(i: number, wallMm: number, material: ToolMaterial | null, outs
   }
   if (basis.startsWith('maximum')) return { band: { low: 0.8 * wallMm, high: wallMm }, assumptions: [{ name: 'conduit-wall-under-most', value: 0.8, unit: '', source: commonPractice, effect: 'driver-bands' }] };
   const isMetal = material !== null && !material.isPlastic;
-  const share = isMetal ? metalWallShare : 0.1;
-  return { band: { low: wallMm * (1 - share), high: Math.min(wallMm * (1 + share), halfMm) }, assumptions: [{ name: 'tube-wall-tolerance', value: share, unit: '', source: isMetal ? source('asme-b36-10m', 'page', 'wall 12.5 % under nominal') : commonPractice, effect: 'driver-bands' }] };
+  const { high: share, source: from } = isMetal ? wallShare.metal : wallShare.plastic;
+  return { band: { low: wallMm * (1 - share), high: Math.min(wallMm * (1 + share), halfMm) }, assumptions: [{ name: 'tube-wall-tolerance', value: share, unit: '', source: from, effect: 'driver-bands' }] };
 }
 
 function socketsOfTable(): readonly ToolSize[] {

@@ -1,12 +1,13 @@
 import { commonPractice, deciding, plainGeometry, source, supporting, type Finding } from '../../result/index.js';
 import type { DriverNeed } from './driver-need.js';
 import type { ToolSize } from './tool-size.js';
+import { practiceValue } from './practice-value.js';
 
 /** How a tool meets the bore: follows the seal in, lands on the housing face, or neither for certain. */
 export type BoreRole = 'enters' | 'stops at the face' | 'at the edge';
 
 /** [mm] Clearance on the diameter below which a driver may scrape the bore, and least landing of a wide one, as a radius. */
-const practice = { scrapesBelowMm: 0.1, landingMm: 1 } as const;
+const practice = { scrapesBelowMm: practiceValue('scrapes-bore-below', 'Mm').low, landingMm: practiceValue('landing-width', 'Mm').low } as const;
 
 /** Bore, chamfer and housing face against the outside of a tool. */
 export function boreFindings(tool: ToolSize, need: DriverNeed): { readonly findings: readonly Finding[]; readonly role: BoreRole } {

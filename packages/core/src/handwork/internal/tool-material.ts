@@ -2,6 +2,7 @@ import { findMaterial, type OwnMaterial } from '../../material/index.js';
 import { commonPractice, source, type SourceReference } from '../../result/index.js';
 import { materials as table } from '../../tables/generated/materials.js';
 import { markAt } from '../../tables/table.js';
+import { practiceValue } from './practice-value.js';
 
 /** What a driver is made of, as far as its strength goes. */
 export interface ToolMaterial {
@@ -28,11 +29,11 @@ const workshopWords: Readonly<Record<string, string>> = {
   pe: 'pe-hd',
 };
 
-/** Compressive strength of PVC-U by ASTM D695 on property sheets: 65.5 to 66.2 MPa. */
-const pvcCompressiveMpa = 66;
+/** [MPa] Compressive strength of PVC-U by ASTM D695 on property sheets. */
+const pvcCompressive = practiceValue('pvc-compressive', 'Mpa');
 
 /** A third of the test strength for plastics, half the least yield strength for metals. */
-const reserve = { plastic: 3, metal: 2 } as const;
+const reserve = { plastic: practiceValue('reserve-plastic', 'Factor').low, metal: practiceValue('reserve-metal', 'Factor').low } as const;
 
 /** The material of a tool: a workshop word, an id of the table, or one of the workshop file. */
 export function toolMaterial(word: string, own: readonly OwnMaterial[] = [], path = 'material'): ToolMaterial {
@@ -53,7 +54,7 @@ export function toolMaterial(word: string, own: readonly OwnMaterial[] = [], pat
 
 function strengthOf(id: string, ownYieldMpa: number | null, isOwn: boolean): Pick<ToolMaterial, 'strengthMpa' | 'strengthSource'> {
   if (isOwn) return { strengthMpa: ownYieldMpa, strengthSource: commonPractice };
-  if (id === 'pvc-u') return { strengthMpa: pvcCompressiveMpa, strengthSource: source('materials-handbooks', 'page', 'PVC property sheets, compressive strength') };
+  if (id === 'pvc-u') return { strengthMpa: pvcCompressive.low, strengthSource: pvcCompressive.source };
   const i = table.columns.id.indexOf(id);
   const least = table.columns.yieldMinMpa[i];
   const strengthMpa = least ?? table.columns.yieldMpa[i] ?? table.columns.tensileMpa[i] ?? null;

@@ -1,9 +1,10 @@
 import { commonPractice, deciding, plainGeometry, supporting, type Finding } from '../../result/index.js';
 import type { DriverNeed } from './driver-need.js';
 import type { ToolSize } from './tool-size.js';
+import { practiceValue } from './practice-value.js';
 
 /** [mm] Clearance on the diameter below which a tool scrapes along the shaft. */
-const scrapesBelowMm = 0.2;
+const scrapesBelowMm = practiceValue('scrapes-shaft-below', 'Mm').low;
 
 /** Does the tool pass over the shaft and what stands on it, and is it long enough? */
 export function lengthFindings(tool: ToolSize, need: DriverNeed): readonly Finding[] {

@@ -4,6 +4,7 @@ import { CalculationError, commonPractice, type Assumption, type SourceReference
 import type { Tool } from '../tool-field.js';
 import { calliperUncertainty } from './calliper.js';
 import { toolMaterial, type ToolMaterial } from './tool-material.js';
+import { practiceValue } from './practice-value.js';
 
 /** A tool as it can turn out: every size as the band that tolerance, wall, ovality and reading leave. */
 export interface ToolSize {
@@ -35,7 +36,7 @@ export interface ToolSize {
 export const acrossFlatsShare = Math.sqrt(3) / 2;
 
 /** [mm] Ovality of a plastic pipe that nobody turned while measuring. */
-const plasticOvalityMm = 0.5;
+const plasticOvalityMm = practiceValue('plastic-ovality', 'Mm').high;
 
 /** A tool of the workshop, with the error of whatever it was measured with. */
 export function ownTool(tool: Tool, at: number, instruments: readonly OwnInstrument[] = [], materials: readonly OwnMaterial[] = []): ToolSize {

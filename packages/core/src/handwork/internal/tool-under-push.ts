@@ -1,13 +1,15 @@
-import { deciding, plainGeometry, plainMechanics, source, type Finding } from '../../result/index.js';
+import { deciding, plainGeometry, plainMechanics, type Finding } from '../../result/index.js';
 import type { DriverNeed } from './driver-need.js';
 import { tiltShare } from './final-depth.js';
 import type { ToolSize } from './tool-size.js';
 import { bucklingSource, toolStrength, type ToolStrength } from './tool-strength.js';
+import { practiceValue } from './practice-value.js';
 
 /** [°C] Unmodified PVC turns brittle about here. */
-export const pvcBrittleC = 5;
+const pvcBrittle = practiceValue('pvc-brittle-below', 'C');
+export const pvcBrittleC = pvcBrittle.low;
 /** [mm] Length counted for bending over where neither the tool's nor the shaft's is known. */
-export const unknownLengthMm = 150;
+export const unknownLengthMm = practiceValue('driver-length-unknown', 'Mm').high;
 
 export interface UnderPush {
   readonly findings: readonly Finding[];
@@ -39,7 +41,7 @@ export function lengthFor({ lengthMm }: Pick<ToolSize, 'lengthMm'>, { lengthOver
 
 function cold({ material }: ToolSize, workshopTemperatureC: number | null): readonly Finding[] {
   if (material?.isBrittleCold !== true || workshopTemperatureC === null || workshopTemperatureC >= pvcBrittleC) return [];
-  return [deciding('driver-pvc-brittle-in-cold', 'care', { workshopTemperatureC, limitC: pvcBrittleC }, source('materials-handbooks', 'page', 'unmodified PVC turns brittle near 5 °C'))];
+  return [deciding('driver-pvc-brittle-in-cold', 'care', { workshopTemperatureC, limitC: pvcBrittleC }, pvcBrittle.source)];
 }
 
 /** The seal copies the error of the end, widened or narrowed to its own diameter. */

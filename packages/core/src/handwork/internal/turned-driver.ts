@@ -1,5 +1,6 @@
 import type { Span } from '../../result/index.js';
 import type { DriverNeed } from './driver-need.js';
+import { practiceValue } from './practice-value.js';
 
 /** One driver to turn, as the dimensions of a drawing. */
 export interface TurnedDriver {
@@ -20,7 +21,21 @@ export interface TurnedDriver {
 }
 
 /** What a turned driver is given, as practice has it; the 0.4 mm under the seal outside is from workshop manuals. */
-export const turnedPractice = { underSealMm: 0.4, underBoreMm: 0.2, overShaftMm: 0.5, landingMm: 3, spareLengthMm: 5, solidEndMm: 10, handleMm: 30, reliefMm: 3, leastWallMm: 1 } as const;
+export const turnedPractice = {
+  underSealMm: practiceValue('turned-under-seal', 'Mm').low,
+  underBoreMm: practiceValue('turned-under-bore', 'Mm').low,
+  overShaftMm: practiceValue('turned-over-shaft', 'Mm').low,
+  landingMm: practiceValue('turned-landing', 'Mm').low,
+  spareLengthMm: practiceValue('turned-spare-length', 'Mm').low,
+  solidEndMm: practiceValue('turned-solid-end', 'Mm').low,
+  handleMm: practiceValue('turned-handle', 'Mm').low,
+  reliefMm: practiceValue('turned-relief', 'Mm').low,
+  leastWallMm: practiceValue('turned-wall', 'Mm').low,
+  outside: practiceValue('turned-outside', 'Mm'),
+  inside: practiceValue('turned-inside', 'Mm'),
+  step: practiceValue('turned-step', 'Mm'),
+  faceOutOfSquareMm: practiceValue('turned-face-out-of-square', 'Mm').high,
+} as const;
 
 /** A driver that would suit; null where shaft parts leave no ring to turn. */
 export function turnedDriverOf(need: DriverNeed): TurnedDriver | null {
@@ -38,15 +53,15 @@ export function turnedDriverOf(need: DriverNeed): TurnedDriver | null {
   return {
     form: isFlush ? 'flat plate' : isStepped ? 'stepped collar' : 'plain sleeve',
     outsideMm,
-    outsideDeviationMm: { low: -0.1, high: isFlush && mustEnter === 'no' ? 0.1 : 0 },
+    outsideDeviationMm: { low: turnedPractice.outside.low, high: isFlush && mustEnter === 'no' ? turnedPractice.outside.high : 0 },
     insideMm,
-    insideDeviationMm: { low: 0, high: 0.2 },
+    insideDeviationMm: { low: turnedPractice.inside.low, high: turnedPractice.inside.high },
     insideDepthMm,
     collarOutsideMm: isStepped ? collarMm : null,
     stepHeightMm: isStepped ? depthMm : null,
-    stepDeviationMm: isStepped ? { low: -0.05, high: 0.05 } : null,
+    stepDeviationMm: isStepped ? { low: turnedPractice.step.low, high: turnedPractice.step.high } : null,
     lengthMm,
-    faceOutOfSquareUpToMm: 0.05,
+    faceOutOfSquareUpToMm: turnedPractice.faceOutOfSquareMm,
     isOpenThrough: need.lengthOverMm === null,
   };
 }

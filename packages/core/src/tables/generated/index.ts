@@ -2,6 +2,7 @@
 export { ansiB41InchFits } from './ansi-b4-1-inch-fits.js';
 export { boreToleranceRmaInch } from './bore-tolerance-rma-inch.js';
 export { din3760Housing } from './din-3760-housing.js';
+export { handworkPractice } from './handwork-practice.js';
 export { housingChamfer } from './housing-chamfer.js';
 export { instruments } from './instruments.js';
 export { iso2861HoleDeviations } from './iso-286-1-hole-deviations.js';
@@ -16,6 +17,7 @@ export { materials } from './materials.js';
 export { preferredToleranceClasses } from './preferred-tolerance-classes.js';
 export { pressFitAllowance } from './press-fit-allowance.js';
 export { pressFitAllowanceInch } from './press-fit-allowance-inch.js';
+export { sealLimits } from './seal-limits.js';
 export { shaftLeadIn } from './shaft-lead-in.js';
 export { shaftToleranceRma } from './shaft-tolerance-rma.js';
 export { shaftToleranceRmaInch } from './shaft-tolerance-rma-inch.js';

@@ -3,6 +3,7 @@ import { housingChamfer } from '../../../tables/generated/housing-chamfer.js';
 import { shaftLeadIn } from '../../../tables/generated/shaft-lead-in.js';
 import { findHalfOpenRow } from '../../../tables/half-open-range.js';
 import type { Check } from '../check-report.js';
+import { sealLimit } from '../seal-limit.js';
 
 /** The edges that seal and lip pass on the way in, the depth of the bore, the run of the shaft and the old track. */
 export const edgesAndRoom: Check = (context) => {
@@ -21,8 +22,9 @@ const shaftEdge: Check = ({ situation }) => {
   const isEnough = leadIn.kind === 'chamfer' && leadIn.diameterReductionMm !== undefined && leadIn.diameterReductionMm >= leastMm;
   if (isEnough) return { findings: [supporting('shaft-lead-in-enough', 'good', { leastMm }, table)] };
   if (leadIn.kind === 'chamfer' && leadIn.diameterReductionMm === undefined) return { findings: [], notChecked: ['shaft-lead-in'] };
-  if (leadIn.kind === 'radius' && leadIn.radiusMm !== undefined && leadIn.radiusMm >= (situation.seal.hasDustLip === true ? 1 : 0.6)) {
-    return { findings: [supporting('shaft-edge-radius-enough', 'good', { radiusMm: leadIn.radiusMm }, source('din-3760-1996', 'page', 'radius instead of chamfer'))] };
+  const edge = sealLimit(situation.seal.hasDustLip === true ? 'edge-radius-dust-lip' : 'edge-radius', 'Mm');
+  if (leadIn.kind === 'radius' && leadIn.radiusMm !== undefined && leadIn.radiusMm >= edge.low) {
+    return { findings: [supporting('shaft-edge-radius-enough', 'good', { radiusMm: leadIn.radiusMm }, edge.source)] };
   }
   return { findings: [supporting('shaft-lead-in-missing', 'care', { leastMm }, table)] };
 };
@@ -34,13 +36,13 @@ const boreEdge: Check = ({ situation, sizes }) => {
   const angleDeg = leadIn.angleDeg ?? chamferAngleDeg.low;
   const mouthMm = bore.meanMm - bore.expandedUncertaintyMm + 2 * leadIn.lengthMm * Math.tan((angleDeg * Math.PI) / 180);
   const numbers = { mouthMm, sealMostMm: sealOutside.mostMm };
-  const assumptions: readonly Assumption[] = leadIn.angleDeg === undefined ? [{ name: 'bore-chamfer-angle', value: angleDeg, unit: '°', source: source('din-3760-1996', 'page', 'bore chamfer 10 to 20°'), effect: 'mouth-of-bore' }] : [];
+  const assumptions: readonly Assumption[] = leadIn.angleDeg === undefined ? [{ name: 'bore-chamfer-angle', value: angleDeg, unit: '°', source: chamferAngleDeg.source, effect: 'mouth-of-bore' }] : [];
   if (mouthMm >= sealOutside.mostMm) return { findings: [supporting('bore-mouth-takes-seal', 'good', numbers, plainGeometry)], assumptions };
   return { findings: [supporting('bore-mouth-too-tight', 'care', { ...numbers, chamferLowMm: chamferLengthMm(situation.seal.widthMm) }, source('jis-b-2402-1-2013', 'page', 'bore chamfer'))], assumptions };
 };
 
 /** Bore chamfers are made at 10 to 20° (DIN 3760) or 15 to 30° (handbooks); the flattest opens the mouth least. */
-const chamferAngleDeg = { low: 10 };
+const chamferAngleDeg = sealLimit('bore-chamfer-angle', 'Deg');
 
 function chamferLengthMm(widthMm: number): number {
   const { columns } = housingChamfer;
@@ -57,9 +59,9 @@ const room: Check = ({ situation }) => {
   if (bore?.depthMm === undefined) return { findings: [], notChecked: ['bore-depth'] };
   const seatDepthMm = seat?.kind === 'depth' ? seat.depthMm : 0;
   const numbers = { depthMm: bore.depthMm, widthMm: seal.widthMm, spareMm: bore.depthMm - seal.widthMm - seatDepthMm };
-  const rule = source('din-3760-1996', 'page', 't2 = b + 0.3');
+  const { low: leastSpareMm, source: rule } = sealLimit('bore-spare-depth', 'Mm');
   if (numbers.spareMm < 0) return { findings: [deciding('bore-too-shallow', 'care', numbers, plainGeometry)] };
-  if (numbers.spareMm < 0.3 && seat?.kind !== 'flush') return { findings: [supporting('bore-depth-tight', 'note', numbers, rule)] };
+  if (numbers.spareMm < leastSpareMm && seat?.kind !== 'flush') return { findings: [supporting('bore-depth-tight', 'note', numbers, rule)] };
   return { findings: [supporting('bore-deep-enough', 'good', numbers, rule)] };
 };
 
@@ -67,16 +69,18 @@ const alignment: Check = ({ situation }) => {
   const { shaft } = situation;
   const findings: Finding[] = [];
   const notChecked: string[] = [];
-  const limitMm = 0.25;
+  const runout = { most: sealLimit('runout', 'Mm'), recommended: sealLimit('runout-recommended', 'Mm') };
+  const offset = sealLimit('offset', 'Mm');
   if (shaft?.runoutMm === undefined) notChecked.push('shaft-runout');
   else {
-    const code = shaft.runoutMm > limitMm ? 'runout-over' : shaft.runoutMm > 0.13 ? 'runout-over-recommended' : 'runout-within';
-    findings.push(supporting(code, code === 'runout-within' ? 'good' : 'care', { runoutMm: shaft.runoutMm, limitMm: code === 'runout-over-recommended' ? 0.13 : limitMm }, source(code === 'runout-over-recommended' ? 'seal-handbook-reprints' : 'rma-os-1', 'page', 'radial runout')));
+    const code = shaft.runoutMm > runout.most.high ? 'runout-over' : shaft.runoutMm > runout.recommended.high ? 'runout-over-recommended' : 'runout-within';
+    const limit = code === 'runout-over-recommended' ? runout.recommended : runout.most;
+    findings.push(supporting(code, code === 'runout-within' ? 'good' : 'care', { runoutMm: shaft.runoutMm, limitMm: limit.high }, limit.source));
   }
   if (shaft?.offsetMm === undefined) notChecked.push('shaft-offset');
   else {
-    const code = shaft.offsetMm > limitMm ? 'offset-over' : 'offset-within';
-    findings.push(supporting(code, code === 'offset-over' ? 'care' : 'good', { offsetMm: shaft.offsetMm, limitMm }, source('tribology-handbook-b23', 'page', 'misalignment')));
+    const code = shaft.offsetMm > offset.high ? 'offset-over' : 'offset-within';
+    findings.push(supporting(code, code === 'offset-over' ? 'care' : 'good', { offsetMm: shaft.offsetMm, limitMm: offset.high }, offset.source));
   }
   return { findings, notChecked };
 };

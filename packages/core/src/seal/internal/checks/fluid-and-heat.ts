@@ -5,6 +5,7 @@ import { markAt } from '../../../tables/table.js';
 import type { Fluid } from '../../running-field.js';
 import type { LipMaterial } from '../../seal-field.js';
 import type { Check } from '../check-report.js';
+import { sealLimit } from '../seal-limit.js';
 
 type Rating = 'good' | 'limited' | 'poor';
 const ratingRank: Readonly<Record<Rating, number>> = { good: 0, limited: 1, poor: 2 };
@@ -70,7 +71,7 @@ function workingRangeOf(material: LipMaterial): TemperatureRange | null {
 }
 
 /** [K] How much warmer than the medium a lip runs (published span; not by speed). */
-export const lipRiseK = { low: 20, high: 50, source: source('seal-selection-article-2018', 'page') } as const;
+export const lipRiseK = sealLimit('lip-rise', 'K');
 
 /** Does the rubber stand the fluid and its heat? */
 export const fluidAndHeat: Check = ({ situation }) => {

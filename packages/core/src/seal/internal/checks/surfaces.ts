@@ -2,6 +2,8 @@ import { source, supporting, type Finding, type SourceReference } from '../../..
 import { surfaceLimits } from '../../../tables/generated/surface-limits.js';
 import { markAt } from '../../../tables/table.js';
 import type { Check, CheckContext } from '../check-report.js';
+import { sealLimits } from '../../../tables/generated/seal-limits.js';
+import { sealLimit } from '../seal-limit.js';
 
 interface RoughnessLimit {
   readonly lowerUm: number | null;
@@ -24,12 +26,14 @@ function roughnessLimit(set: CheckContext['set'], what: 'shaft-ra' | 'bore-ra', 
   return null;
 }
 
-/** [HRC] Least hardness of the lip track: 45, and 55 from 4 m/s on (DIN 3760; another reprint asks 55 only from 10 m/s). */
-function hardnessMinHrc(speedMps: number | null): number {
-  return speedMps !== null && speedMps >= 4 ? 55 : 45;
-}
+/** [HRC] Least hardness of the lip track, and of a fast one (DIN 3760; another reprint asks the second only from 10 m/s). */
+const hardness = { slow: sealLimit('track-hardness', 'Hrc'), fast: sealLimit('track-hardness-fast', 'Hrc'), fastFromMps: fastFromMps() };
 
-const hardnessSource = source('din-3760-1996', 'page', 'shaft hardness');
+const leadLimit = sealLimit('lead-angle', 'Deg');
+
+function fastFromMps(): number {
+  return sealLimits.columns.fromMps[sealLimits.columns.name.indexOf('track-hardness-fast')] ?? 0;
+}
 
 /** Roughness, hardness and lead of the lip track; roughness of the bore. Few benches can measure them: they stand beside the main question. */
 export const surfaces: Check = ({ situation, set, peripheralSpeedMps }) => {
@@ -44,12 +48,12 @@ export const surfaces: Check = ({ situation, set, peripheralSpeedMps }) => {
     else if (shaftLimit.lowerUm !== null && shaft.roughnessRaUm < shaftLimit.lowerUm) findings.push(supporting('shaft-too-smooth', 'care', numbers, shaftLimit.source));
     else findings.push(supporting('shaft-roughness-right', 'good', numbers, shaftLimit.source));
   }
-  const leastHrc = hardnessMinHrc(peripheralSpeedMps);
+  const { low: leastHrc, source: hardnessSource } = peripheralSpeedMps !== null && peripheralSpeedMps >= hardness.fastFromMps ? hardness.fast : hardness.slow;
   if (shaft?.hardnessHrc === undefined) notChecked.push('shaft-hardness');
   else if (shaft.hardnessHrc < leastHrc) findings.push(supporting('shaft-too-soft', 'care', { hardnessHrc: shaft.hardnessHrc, leastHrc }, hardnessSource));
   else findings.push(supporting('shaft-hard-enough', 'good', { hardnessHrc: shaft.hardnessHrc, leastHrc }, hardnessSource));
   if (shaft?.leadAngleDeg === undefined) notChecked.push('shaft-lead');
-  else if (Math.abs(shaft.leadAngleDeg) > 0.05) findings.push(supporting('shaft-has-lead', 'care', { leadAngleDeg: shaft.leadAngleDeg, limitDeg: 0.05 }, source('rma-os-1', 'page', 'lead')));
+  else if (Math.abs(shaft.leadAngleDeg) > leadLimit.high) findings.push(supporting('shaft-has-lead', 'care', { leadAngleDeg: shaft.leadAngleDeg, limitDeg: leadLimit.high }, leadLimit.source));
   if (bore?.roughnessRaUm === undefined) notChecked.push('bore-roughness');
   else {
     const limit = roughnessLimit(set, 'bore-ra', seal.construction === 'metal-case' ? 'metal-case' : 'rubber-covered');

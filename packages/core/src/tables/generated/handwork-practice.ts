@@ -1,0 +1,66 @@
+// Generated from reference/handwork/handwork-practice.csv by reference/generate.mjs: do not edit.
+import type { Held } from '../held.js';
+
+/** Single values that plans and drivers are made with (source common-practice; held as: practice). */
+export const handworkPractice: {
+  readonly id: string;
+  readonly title: string;
+  readonly source: string;
+  readonly clause: string;
+  readonly held: Held;
+  readonly sha256: string;
+  readonly rowCount: number;
+  readonly columns: {
+    readonly name: readonly string[];
+    readonly lowMm: readonly (number | null)[];
+    readonly highMm: readonly (number | null)[];
+    readonly lowDeg: readonly (number | null)[];
+    readonly highDeg: readonly (number | null)[];
+    readonly lowHrc: readonly (number | null)[];
+    readonly fromMps: readonly (number | null)[];
+    readonly lowK: readonly (number | null)[];
+    readonly highK: readonly (number | null)[];
+    readonly lowMpa: readonly (number | null)[];
+    readonly highMpa: readonly (number | null)[];
+    readonly lowCoefficient: readonly (number | null)[];
+    readonly highCoefficient: readonly (number | null)[];
+    readonly lowFactor: readonly (number | null)[];
+    readonly highFactor: readonly (number | null)[];
+    readonly lowC: readonly (number | null)[];
+    readonly rowSource: readonly string[];
+    readonly clause: readonly string[];
+    readonly held: readonly ('page' | 'computed' | 'memory' | 'practice')[];
+  };
+  readonly marks: Readonly<Record<never, readonly Held[]>>;
+} = {
+  id: 'handwork-practice',
+  title: 'Single values that plans and drivers are made with',
+  source: 'common-practice',
+  clause: '',
+  held: 'practice',
+  sha256: '1956b2da07b837b8d93c30e74843722da0f8f59d10b13ad14b4c9a84fa323040',
+  rowCount: 40,
+  columns: {
+    name: ['wall-beside-hole', 'drill-reserve', 'drill-in-chuck', 'chuck-radius', 'short-drill-shows', 'rubber-cover', 'turned-under-seal', 'turned-under-bore', 'turned-over-shaft', 'turned-landing', 'turned-spare-length', 'turned-solid-end', 'turned-handle', 'turned-relief', 'turned-wall', 'turned-face-out-of-square', 'turned-step', 'turned-outside', 'turned-inside', 'scrapes-shaft-below', 'scrapes-bore-below', 'landing-width', 'drift-clearance', 'drift-wall', 'face-tilt', 'seat-share', 'track-move', 'bore-chamfer-angle-usual', 'pvc-brittle-below', 'driver-length-unknown', 'plastic-ovality', 'socket-below-its-most', 'metal-wall-share', 'plastic-wall-share', 'thread-shear-share', 'shear-ratio', 'sheet-tensile', 'pvc-compressive', 'reserve-plastic', 'reserve-metal'],
+    lowMm: [1, 1, 10, null, null, 0.5, 0.4, 0.2, 0.5, 3, 5, 10, 30, 3, 1, null, -0.05, -0.1, 0, 0.2, 0.1, 1, 0.2, 1, null, null, 1, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    highMm: [null, null, null, 20, 25, 1, null, null, null, null, null, null, null, null, null, 0.05, 0.05, 0.1, 0.2, null, null, null, null, null, null, null, null, null, null, 150, 0.5, 1.5, null, null, null, null, null, null, null, null],
+    lowDeg: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, 10, null, null, null, null, null, null, null, null, null, null, null, null],
+    highDeg: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, 30, null, null, null, null, null, null, null, null, null, null, null, null],
+    lowHrc: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    fromMps: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    lowK: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    highK: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    lowMpa: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, 270, 66, null, null],
+    highMpa: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, 410, null, null, null],
+    lowCoefficient: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    highCoefficient: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    lowFactor: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, 0.005, 0.85, null, null, null, null, null, null, null, null, 0.5, 0.58, null, null, 3, 2],
+    highFactor: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, 0.01, null, null, null, null, null, null, null, 0.125, 0.1, 0.75, null, null, null, null, null],
+    lowC: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, 5, null, null, null, null, null, null, null, null, null, null, null],
+    rowSource: ['common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'workshop-manuals-1995', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'common-practice', 'general-memory', 'din-3760-1996', 'common-practice', 'seal-handbook-reprints', 'materials-handbooks', 'common-practice', 'common-practice', 'common-practice', 'asme-b36-10m', 'common-practice', 'common-practice', 'plain-mechanics', 'en-10130', 'materials-handbooks', 'common-practice', 'common-practice'],
+    clause: ['', '', '', '', '', '', 'about 0.4 mm under the seal outside', '', '', '', '', '', '', '', '', '', '', '', '', '', '', '', '', '', 'face tilt within 0.5 to 1 % of the outside diameter', 't1 = 0.85 b', '', 'bore chamfer 10 to 20 or 15 to 30°', 'unmodified PVC turns brittle near 5 °C', '', '', '', 'wall 12.5 % under nominal', '', '', '1/√3', 'DC01', 'PVC property sheets, compressive strength 65.5 to 66.2 MPa', '', ''],
+    held: ['practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'page', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'practice', 'memory', 'page', 'practice', 'page', 'page', 'practice', 'practice', 'practice', 'page', 'practice', 'practice', 'computed', 'memory', 'page', 'practice', 'practice'],
+  },
+  marks: {
+  },
+};

@@ -1,0 +1,66 @@
+// Generated from reference/seal/seal-limits.csv by reference/generate.mjs: do not edit.
+import type { Held } from '../held.js';
+
+/** Single limits and spans for a seal, its track and its bore (source common-practice; held as: practice). */
+export const sealLimits: {
+  readonly id: string;
+  readonly title: string;
+  readonly source: string;
+  readonly clause: string;
+  readonly held: Held;
+  readonly sha256: string;
+  readonly rowCount: number;
+  readonly columns: {
+    readonly name: readonly string[];
+    readonly lowMm: readonly (number | null)[];
+    readonly highMm: readonly (number | null)[];
+    readonly lowDeg: readonly (number | null)[];
+    readonly highDeg: readonly (number | null)[];
+    readonly lowHrc: readonly (number | null)[];
+    readonly fromMps: readonly (number | null)[];
+    readonly lowK: readonly (number | null)[];
+    readonly highK: readonly (number | null)[];
+    readonly lowMpa: readonly (number | null)[];
+    readonly highMpa: readonly (number | null)[];
+    readonly lowCoefficient: readonly (number | null)[];
+    readonly highCoefficient: readonly (number | null)[];
+    readonly lowFactor: readonly (number | null)[];
+    readonly highFactor: readonly (number | null)[];
+    readonly lowC: readonly (number | null)[];
+    readonly rowSource: readonly string[];
+    readonly clause: readonly string[];
+    readonly held: readonly ('page' | 'memory' | 'practice')[];
+  };
+  readonly marks: Readonly<Record<never, readonly Held[]>>;
+} = {
+  id: 'seal-limits',
+  title: 'Single limits and spans for a seal, its track and its bore',
+  source: 'common-practice',
+  clause: '',
+  held: 'practice',
+  sha256: '343d7e27064610b8c114f5bd978cf7934388c55505fd92ef756524bf05f13cdb',
+  rowCount: 16,
+  columns: {
+    name: ['track-hardness', 'track-hardness-fast', 'lead-angle', 'runout', 'runout-recommended', 'offset', 'edge-radius', 'edge-radius-dust-lip', 'bore-chamfer-angle', 'bore-spare-depth', 'bearing-share', 'lip-rise', 'case-thickness', 'case-yield', 'friction-pushing-in', 'friction-holding'],
+    lowMm: [null, null, null, null, null, null, 0.6, 1, null, 0.3, null, null, 0.8, null, null, null],
+    highMm: [null, null, null, 0.25, 0.13, 0.25, null, null, null, null, null, null, 1.2, null, null, null],
+    lowDeg: [null, null, null, null, null, null, null, null, 10, null, null, null, null, null, null, null],
+    highDeg: [null, null, 0.05, null, null, null, null, null, 20, null, null, null, null, null, null, null],
+    lowHrc: [45, 55, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    fromMps: [0, 4, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    lowK: [null, null, null, null, null, null, null, null, null, null, null, 20, null, null, null, null],
+    highK: [null, null, null, null, null, null, null, null, null, null, null, 50, null, null, null, null],
+    lowMpa: [null, null, null, null, null, null, null, null, null, null, null, null, null, 140, null, null],
+    highMpa: [null, null, null, null, null, null, null, null, null, null, null, null, null, 280, null, null],
+    lowCoefficient: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, 0.1, 0.05],
+    highCoefficient: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, 0.15, 0.1],
+    lowFactor: [null, null, null, null, null, null, null, null, null, null, 0.85, null, null, null, null, null],
+    highFactor: [null, null, null, null, null, null, null, null, null, null, 1, null, null, null, null, null],
+    lowC: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    rowSource: ['din-3760-1996', 'din-3760-1996', 'rma-os-1', 'rma-os-1', 'seal-handbook-reprints', 'tribology-handbook-b23', 'din-3760-1996', 'din-3760-1996', 'din-3760-1996', 'din-3760-1996', 'din-3760-1996', 'seal-selection-article-2018', 'common-practice', 'en-10130', 'common-practice', 'din-7190-2001'],
+    clause: ['shaft hardness', 'shaft hardness', 'lead', 'radial runout', 'radial runout', 'misalignment', 'radius instead of chamfer', 'radius instead of chamfer', 'bore chamfer 10 to 20°', 't2 = b + 0.3', 't1 = 0.85 b', '', '', 'DC01', '', 'steel on aluminium'],
+    held: ['page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'practice', 'memory', 'practice', 'memory'],
+  },
+  marks: {
+  },
+};
