@@ -49,7 +49,7 @@ function tableText(columns: readonly string[], rows: readonly (readonly string[]
     return [`${front}${front === '' ? '' : '  '}${head}`.trimEnd(), ...rest.map((text) => ' '.repeat(others) + text)].join('\n');
   };
   const rule = widths.map((w, c) => '-'.repeat(c === widths.length - 1 ? Math.min(w, lastWidth) : w)).join('  ');
-  return [line(columns), rule, ...rows.map(line)].join('\n');
+  return [line(columns), rule, ...rows.map(line), ''].join('\n');
 }
 
 function hung(text: string, first: string, rest: string, width: number): string {

@@ -2,6 +2,7 @@ import { commonPractice, deciding, plainGeometry, plainMechanics, source, suppor
 import { calliperUncertainty } from './calliper.js';
 import type { Extraction } from './extraction.js';
 import { tiltShare } from './final-depth.js';
+import { atLeastMm, atMostMm, nearMm } from './workshop-length.js';
 
 /** What is to be said about taking the old seal out; each method brings its own checks. */
 export function extractionFindings(plan: Extraction): readonly Finding[] {
@@ -26,8 +27,8 @@ function hole({ face, screw, leastWallMm, drillReachMm, section }: Extraction): 
   }
   const drillMm = screw.screw.pilotMm;
   const wallMm = (face.freeWidthMm - drillMm) / 2;
-  const findings: Finding[] = [deciding('extraction-hole-fits', 'good', { drillMm, holeCircleRadiusMm: face.holeCircleRadiusMm, wallMm, leastWallMm }, plainGeometry)];
-  if (drillReachMm !== null) findings.push(supporting('extraction-chuck-meets-shaft', 'care', { drillReachMm }, commonPractice));
+  const findings: Finding[] = [deciding('extraction-hole-fits', 'good', { drillMm, holeCircleRadiusMm: nearMm(face.holeCircleRadiusMm), wallMm: atMostMm(wallMm), leastWallMm }, plainGeometry)];
+  if (drillReachMm !== null) findings.push(supporting('extraction-chuck-meets-shaft', 'care', { drillReachMm: atLeastMm(drillReachMm) }, commonPractice));
   if (!section.isLipFacingKnown) findings.push({ ...supporting('extraction-lip-facing-unknown', 'unknown', {}, commonPractice), missing: 'lipFacing' });
   return findings;
 }
@@ -39,7 +40,7 @@ function depth({ depth: drill, roomBehindMm, roomNeededMm, reach, situation }: E
   if (roomBehindMm === null && situation.behind === 'open space') {
     findings.push(supporting('extraction-open-space-behind', 'note', {}, commonPractice));
   } else if (roomBehindMm === null) {
-    const numbers = { roomInSealMm: drill.roomInSealMm, roomNeededMm, drillStopMm: drill.drillStopFromSealFaceMm, behind };
+    const numbers = { roomInSealMm: drill.roomInSealMm, roomNeededMm, drillStopMm: atMostMm(drill.drillStopFromSealFaceMm), behind };
     findings.push(
       drill.roomInSealMm >= roomNeededMm
         ? { ...supporting('extraction-room-behind-unknown-seal-is-wide', 'unknown', numbers, plainGeometry), missing: 'clearBehindMm' }
@@ -48,10 +49,10 @@ function depth({ depth: drill, roomBehindMm, roomNeededMm, reach, situation }: E
   } else if (roomBehindMm < roomNeededMm) {
     findings.push(deciding('extraction-drill-reaches-behind', 'care', { roomBehindMm, roomNeededMm, behind }, plainGeometry));
   } else {
-    findings.push(deciding('extraction-drill-stays-clear', 'good', { roomBehindMm, roomNeededMm, drillStopMm: drill.drillStopFromSealFaceMm, behind }, plainGeometry));
+    findings.push(deciding('extraction-drill-stays-clear', 'good', { roomBehindMm, roomNeededMm, drillStopMm: atMostMm(drill.drillStopFromSealFaceMm), behind }, plainGeometry));
   }
   if (reach.tipFromMm > reach.tipUpToMm) {
-    findings.push(supporting('extraction-screw-point-meets-behind', 'care', { tipFromMm: reach.tipFromMm, tipUpToMm: Math.max(reach.tipUpToMm, 0), behind }, plainGeometry));
+    findings.push(supporting('extraction-screw-point-meets-behind', 'care', { tipFromMm: atLeastMm(reach.tipFromMm), tipUpToMm: atMostMm(Math.max(reach.tipUpToMm, 0)), behind }, plainGeometry));
   }
   return findings;
 }

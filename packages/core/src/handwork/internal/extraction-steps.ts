@@ -1,5 +1,6 @@
 import { commonPractice, plainGeometry, planStep, source, type PlanStep, type SourceReference } from '../../result/index.js';
 import type { Extraction } from './extraction.js';
+import { atLeastMm, atMostMm, nearMm } from './workshop-length.js';
 
 const manuals: SourceReference = source('workshop-manuals-1995', 'page', 'oil seals');
 
@@ -36,7 +37,7 @@ function freeing({ situation }: Extraction): readonly PlanStep[] {
 
 function pushingOut({ pushOut }: Extraction): readonly PlanStep[] {
   if (pushOut === null) return [];
-  return [planStep('out-push-from-inside', { ...pushOut }, source('us-army-tm', 'page', 'removal with tubing against the tight ring'), ['eye-protection', 'push-not-lever'])];
+  return [planStep('out-push-from-inside', { outsideUpToMm: atMostMm(pushOut.outsideUpToMm), insideOverMm: atLeastMm(pushOut.insideOverMm) }, source('us-army-tm', 'page', 'removal with tubing against the tight ring'), ['eye-protection', 'push-not-lever'])];
 }
 
 function drilling({ situation, screw, depth, reach, face, oldDepth, drillReachMm, pullForceN }: Extraction): readonly PlanStep[] {
@@ -44,19 +45,19 @@ function drilling({ situation, screw, depth, reach, face, oldDepth, drillReachMm
   const drillMm = screw.screw.pilotMm;
   const isPetrol = situation.running?.fluid === 'petrol-oil-mix';
   const steps: PlanStep[] = [
-    planStep('out-mark-hole', { holeCircleRadiusMm: face.holeCircleRadiusMm, fromShaftMm: face.holeCircleRadiusMm - face.innerLimitRadiusMm }, plainGeometry),
+    planStep('out-mark-hole', { holeCircleRadiusMm: nearMm(face.holeCircleRadiusMm), fromShaftMm: nearMm(face.holeCircleRadiusMm - face.innerLimitRadiusMm) }, plainGeometry),
     planStep('out-catch-chips', {}, commonPractice, ['chips-stay-out']),
     oldDepth === null
-      ? planStep('out-set-drill-stop', { drillMm, drillStopFromSealFaceMm: depth.drillStopFromSealFaceMm }, plainGeometry, ['drill-stop-before-drilling'])
-      : planStep('out-set-drill-stop-both', { drillMm, drillStopFromSealFaceMm: depth.drillStopFromSealFaceMm, drillStopFromHousingFaceMm: depth.drillStopFromSealFaceMm + oldDepth.meanMm }, plainGeometry, ['drill-stop-before-drilling']),
+      ? planStep('out-set-drill-stop', { drillMm, drillStopFromSealFaceMm: atMostMm(depth.drillStopFromSealFaceMm) }, plainGeometry, ['drill-stop-before-drilling'])
+      : planStep('out-set-drill-stop-both', { drillMm, drillStopFromSealFaceMm: atMostMm(depth.drillStopFromSealFaceMm), drillStopFromHousingFaceMm: atMostMm(depth.drillStopFromSealFaceMm + oldDepth.meanMm) }, plainGeometry, ['drill-stop-before-drilling']),
   ];
-  if (drillReachMm !== null) steps.push(planStep('out-long-drill', { drillMm, drillReachMm }, commonPractice));
+  if (drillReachMm !== null) steps.push(planStep('out-long-drill', { drillMm, drillReachMm: atLeastMm(drillReachMm) }, commonPractice));
   steps.push(planStep(screw.screwCount === 1 ? 'out-drill-one' : 'out-drill-two', { drillMm }, commonPractice, ['eye-protection', 'spinning-parts', 'drill-must-not-plunge', ...(isPetrol ? ['petrol-vapour'] : [])]));
   steps.push(planStep('out-clear-chips', {}, commonPractice, ['nothing-blown-in']));
   steps.push(
     reach.tipFromMm <= reach.tipUpToMm
-      ? planStep('out-turn-in-screws', { designation: screw.screw.designation, screwCount: screw.screwCount, tipUpToMm: reach.tipUpToMm, lengthFromMm: reach.lengthFromMm, headUpToMm: reach.headUpToMm }, plainGeometry)
-      : planStep('out-turn-in-blunt-screws', { designation: screw.screw.designation, screwCount: screw.screwCount, lengthFromMm: reach.lengthFromMm, headUpToMm: reach.headUpToMm }, plainGeometry),
+      ? planStep('out-turn-in-screws', { designation: screw.screw.designation, screwCount: screw.screwCount, tipUpToMm: atMostMm(reach.tipUpToMm), lengthFromMm: atLeastMm(reach.lengthFromMm), headUpToMm: atMostMm(reach.headUpToMm) }, plainGeometry)
+      : planStep('out-turn-in-blunt-screws', { designation: screw.screw.designation, screwCount: screw.screwCount, lengthFromMm: atLeastMm(reach.lengthFromMm), headUpToMm: atMostMm(reach.headUpToMm) }, plainGeometry),
   );
   steps.push(
     pullForceN === null
