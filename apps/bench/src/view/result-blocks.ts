@@ -47,7 +47,7 @@ export function takeOutBlock(context: SheetContext): TemplateResult {
 export function putInBlock(context: SheetContext): TemplateResult {
   const { output, seal, style, isStale, driver, actions } = context;
   if (output === null || seal === null) return renderBlock({ id: 'put-in', heading: words.blocks.in, line: words.noResult, isOpen: false, content: nothing });
-  const findings = [...(seal.driver?.findings ?? []), ...(seal.seating?.findings ?? [])];
+  const findings = [...(seal.driver?.findings ?? []), ...(seal.seating?.findings ?? []).filter((finding) => !seal.findings.includes(finding))];
   return renderBlock({
     id: 'put-in',
     heading: words.blocks.in,

@@ -51,8 +51,10 @@ describe('seating-plan', () => {
   it('asks for 0.85 of the width in plain bore', () => {
     const output = seatingPlan.run({ ...base, seat: { kind: 'flush' }, bore: { leadIn: { lengthMm: 1 } } });
     expect(output.leastEngagedMm).toBeCloseTo(5.95, 12);
-    expect(output.engagedMm).toEqual({ low: expect.closeTo(5.8, 9) as number, high: expect.closeTo(6.2, 9) as number });
-    expect(codes(output)).toContain('seating-grips-short');
+    expect(output.engagedMm).toEqual({ low: expect.closeTo(5.8, 9) as number, nominal: expect.closeTo(6, 9) as number, high: expect.closeTo(6.2, 9) as number });
+    expect(codes(output)).toContain('seating-grips-long-enough');
+    const short = seatingPlan.run({ ...base, seat: { kind: 'flush' }, bore: { leadIn: { lengthMm: 1.2 } } });
+    expect(short.findings.find(({ code }) => code === 'seating-grips-short')).toMatchObject({ severity: 'care', role: 'deciding', parameters: { engagedMm: expect.closeTo(5.8, 9) as number } });
     expect(codes(seatingPlan.run(shoulder))).toContain('seating-grips-long-enough');
   });
 

@@ -21,12 +21,18 @@ const gaugeField = z.strictObject({
   pointCount: outputNumber('points around', ''),
 });
 
+const gripField = z.strictObject({
+  low: outputNumber('length that grips plain bore, least', 'mm'),
+  nominal: outputNumber('length that grips plain bore', 'mm'),
+  high: outputNumber('length that grips plain bore, most', 'mm'),
+});
+
 const outputField = z.strictObject({
   verdict: verdictField,
   seat: z.enum(['flush', 'shoulder', 'depth']).check(z.meta({ label: 'where the seal ends', unit: '' })),
   faceDepthMm: z.nullable(depthField),
   gauge: z.nullable(gaugeField),
-  engagedMm: z.nullable(spanField('length that grips plain bore', 'mm')),
+  engagedMm: z.nullable(gripField),
   leastEngagedMm: outputNumber('length that should grip', 'mm'),
   boreLeftMm: z.nullable(spanField('bore left behind the seal', 'mm')),
   roomBehindMm: z.nullable(spanField('room to what lies behind', 'mm')),

@@ -141,7 +141,9 @@ function sealOutcome(workshop: WorkshopFile, position: Position, part: SealPart,
   const extraction = tried('extraction-plan', () => extractionPlan.compute(situation));
   const driver = tried('driver-search', () => driverSearch.compute(workshop.toolsAtHand === undefined ? situation : { ...situation, toolsAtHand: workshop.toolsAtHand }));
   const seating = tried('seating-plan', () => seatingPlan.compute(situation));
-  const findings = [...(check?.findings ?? []), ...errors];
+  // Where the new seal would end belongs to the question whether it suits; how it is got there does not.
+  const ofPlace = (seating?.findings ?? []).filter(({ role, severity }) => role === 'deciding' && (severity === 'care' || severity === 'bad'));
+  const findings = [...(check?.findings ?? []), ...ofPlace, ...errors];
   return { kind: 'seal', name: part.name ?? `${part.shaftMm} × ${part.outsideMm} × ${part.widthMm}`, path, situation, verdict: verdictOf(findings), findings, check, extraction, driver, seating };
 }
 

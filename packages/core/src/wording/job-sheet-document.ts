@@ -22,7 +22,7 @@ export function jobSheetDocument(output: JobSheetOutput, catalogue: Catalogue, s
   if (output.fileFindings.length > 0) blocks.push({ kind: 'list', isNumbered: false, isSmall: false, items: output.fileFindings.map((finding) => findingItem(finding, catalogue, style)) });
   blocks.push(...planBlocks(label('takeOut'), output.blocks.takeOut, seals.flatMap((seal) => seal.extraction?.findings ?? []), catalogue, style));
   for (const seal of seals) if (seal.driver !== null) blocks.push({ kind: 'heading', text: label('driver') }, ...driverBlocks(seal.driver, catalogue, style));
-  blocks.push(...planBlocks(label('putIn'), output.blocks.putIn, seals.flatMap((seal) => seal.seating?.findings ?? []), catalogue, style));
+  blocks.push(...planBlocks(label('putIn'), output.blocks.putIn, seals.flatMap((seal) => (seal.seating?.findings ?? []).filter((finding) => !seal.findings.includes(finding))), catalogue, style));
   blocks.push(...planBlocks(label('prove'), output.blocks.prove, [], catalogue, style));
   blocks.push(
     {

@@ -28,8 +28,10 @@ function place({ final, boreLeftMm, situation }: Seating): readonly Finding[] {
 function around({ engagedMm, leastEngagedMm, roomBehindMm, situation }: Seating): readonly Finding[] {
   const findings: Finding[] = [];
   if (engagedMm !== null) {
-    const isLong = engagedMm.low >= leastEngagedMm - 1e-9;
-    findings.push(supporting(isLong ? 'seating-grips-long-enough' : 'seating-grips-short', isLong ? 'good' : 'care', { engagedLowMm: engagedMm.low, leastEngagedMm }, source('din-3760-1996', 'page', 't1 = 0.85 b')));
+    // The seat length of the standard is a size of the housing, so the marked width is compared; tolerances stand beside it.
+    const isLong = engagedMm.nominal >= leastEngagedMm - 1e-9;
+    const numbers = { engagedMm: engagedMm.nominal, engagedLowMm: engagedMm.low, engagedHighMm: engagedMm.high, leastEngagedMm };
+    findings.push(deciding(isLong ? 'seating-grips-long-enough' : 'seating-grips-short', isLong ? 'good' : 'care', numbers, source('din-3760-1996', 'page', 't1 = 0.85 b')));
   }
   const behind = situation.behind ?? 'part behind';
   if (roomBehindMm === null && situation.behind === 'open space') return findings;

@@ -23,7 +23,7 @@ export interface Seating {
   readonly final: FinalDepth;
   readonly gauge: Gauge | null;
   /** Length of the outside that grips plain bore. */
-  readonly engagedMm: Span | null;
+  readonly engagedMm: (Span & { readonly nominal: number }) | null;
   readonly leastEngagedMm: number;
   readonly chamferLengthMm: number;
   readonly isChamferKnown: boolean;
@@ -62,7 +62,7 @@ export function seatingOf(situation: Situation): Seating {
     section,
     final,
     gauge: gaugeOf(final, seal.outsideMm),
-    engagedMm: engagedOf(final, section.widthMm, chamferLengthMm, bore?.depthMm ?? Infinity),
+    engagedMm: engagedOf(final, section.widthMm, seal.widthMm, chamferLengthMm, bore?.depthMm ?? Infinity),
     leastEngagedMm: seatShare * seal.widthMm,
     chamferLengthMm,
     isChamferKnown: bore?.leadIn !== undefined,
@@ -91,11 +91,11 @@ function gaugeOf({ kind, depthMm }: FinalDepth, outsideMm: number): Gauge | null
   };
 }
 
-function engagedOf({ depthMm }: FinalDepth, widthMm: Span, chamferMm: number, boreDepthMm: number): Span | null {
+function engagedOf({ depthMm }: FinalDepth, widthMm: Span, nominalWidthMm: number, chamferMm: number, boreDepthMm: number): Seating['engagedMm'] {
   if (depthMm === null) return null;
   const engaged = (depth: number, width: number) => Math.max(Math.min(depth + width, boreDepthMm) - Math.max(depth, chamferMm), 0);
   const all = [depthMm.low, depthMm.nominal, depthMm.high].flatMap((depth) => [engaged(depth, widthMm.low), engaged(depth, widthMm.high)]);
-  return { low: Math.min(...all), high: Math.max(...all) };
+  return { low: Math.min(...all), nominal: engaged(depthMm.nominal, nominalWidthMm), high: Math.max(...all) };
 }
 
 /** On a shoulder nothing is left by definition; flush or at a depth the bore may end too soon. */
