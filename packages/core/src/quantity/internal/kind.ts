@@ -18,6 +18,8 @@ export interface Kind {
   /** A mark before exactly three digits is refused: it may be a thousands mark. */
   readonly isCount: boolean;
   readonly allowsSums: boolean;
+  /** Units of allowances, which a size without a unit does not share. */
+  readonly fineUnits?: readonly string[];
 }
 
 type Spelling = readonly [names: string, factor: Ratio, offset?: Ratio];
@@ -35,7 +37,7 @@ function kind(options: Omit<Kind, 'units'>, spellings: readonly Spelling[]): Kin
 const inch = ratio(127, 5);
 
 export const lengthKind = kind(
-  { name: 'length', baseUnit: 'mm', understood: 'mm, cm, m, µm, in, thou, ft', examples: '19.05, 19,05 mm, 3/4 in, 1 3/8", 10 µm, 25 + 0.03', isCount: false, allowsSums: true },
+  { name: 'length', baseUnit: 'mm', understood: 'mm, cm, m, µm, in, thou, ft', examples: '19.05, 19,05 mm, 3/4 in, 1 3/8", 10 µm, 25 + 0.03', isCount: false, allowsSums: true, fineUnits: ['µm', 'thou'] },
   [
     ['mm MM millimetre millimeter', ratio(1)],
     ['cm', ratio(10)],

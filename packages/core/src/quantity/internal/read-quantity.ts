@@ -22,7 +22,8 @@ const minus = /[-−–]/;
 
 /**
  * Reads what a person wrote as a quantity of one kind, exactly, rounding once at the end.
- * A term without a unit takes the next unit to its right, else the last to its left, else the default.
+ * A term without a unit takes the next unit to its right, else the last to its left, else the default;
+ * but a size before an allowance in µm or thou is in the default unit: `25 + 10 µm` is 25.01 mm.
  * @throws CalculationError invalid-input, pointing at the character
  */
 export function readQuantity(kind: Kind, written: string | number, defaultUnit = kind.baseUnit): ReadQuantity {
@@ -36,7 +37,8 @@ export function readQuantity(kind: Kind, written: string | number, defaultUnit =
   const [first] = terms;
   for (const term of [...terms].reverse()) {
     toTheRight = term.unit ?? toTheRight;
-    const unit = toTheRight ?? last;
+    const isSizeBeforeAllowance = term.unit === null && toTheRight !== null && kind.fineUnits?.includes(toTheRight.name) === true;
+    const unit = isSizeBeforeAllowance ? unitOf(kind, defaultUnit) : (toTheRight ?? last);
     const inBase = times(term.value, unit.factor);
     total = plus(total, term.isNegative ? negated(inBase) : inBase);
     if (unit.offset !== undefined && term === first) total = plus(total, unit.offset);
