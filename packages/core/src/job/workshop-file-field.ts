@@ -10,7 +10,7 @@ import { dateField } from './calendar-day.js';
 const noteField = z.optional(textField({ label: 'note', longest: 4000 }));
 
 const sealPartField = z.strictObject({
-  kind: z.literal('seal'),
+  kind: z.literal('seal').check(z.meta({ label: 'kind of part', unit: '' })),
   name: z.optional(textField({ label: 'name of the part' })),
   ...sealShape,
   seat: z.optional(seatField),
@@ -20,7 +20,7 @@ const sealPartField = z.strictObject({
 });
 
 const bearingPartField = z.strictObject({
-  kind: z.literal('bearing'),
+  kind: z.literal('bearing').check(z.meta({ label: 'kind of part', unit: '' })),
   name: z.optional(textField({ label: 'name of the part' })),
   designation: z.optional(textField({ label: 'designation on the ring' })),
   boreMm: z.optional(lengthField({ label: 'bore of the bearing', unit: 'mm', over: 0, upTo: 500 })),
@@ -72,8 +72,8 @@ const machineField = z.strictObject({
 
 /** The workshop file, version 1: one job, a whole workshop, or its backup. */
 export const workshopFileField = z.strictObject({
-  format: z.literal('seatwright'),
-  version: z.literal(1),
+  format: z.literal('seatwright').check(z.meta({ label: 'format', unit: '' })),
+  version: z.literal(1).check(z.meta({ label: 'version of the format', unit: '' })),
   name: z.optional(textField({ label: 'name of the workshop' })),
   lengthUnit: z.optional(choiceField(['mm', 'in'], { label: 'unit that lengths are written in' })),
   requirementSet: z.optional(requirementSetField),

@@ -9,10 +9,12 @@ import { runningField } from './running-field.js';
 import { sealField } from './seal-field.js';
 import { shaftField } from './shaft-field.js';
 
+const seatKind = <const K extends string>(kind: K) => z.literal(kind).check(z.meta({ label: 'where the seal ends', unit: '' }));
+
 export const seatField = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('flush') }),
-  z.strictObject({ kind: z.literal('shoulder') }),
-  z.strictObject({ kind: z.literal('depth'), depthMm: lengthField({ label: 'depth of the outer face of the seal below the housing face', unit: 'mm', from: -20, upTo: 500 }) }),
+  z.strictObject({ kind: seatKind('flush') }),
+  z.strictObject({ kind: seatKind('shoulder') }),
+  z.strictObject({ kind: seatKind('depth'), depthMm: lengthField({ label: 'depth of the outer face of the seal below the housing face', unit: 'mm', from: -20, upTo: 500 }) }),
 ]);
 export type Seat = z.infer<typeof seatField>;
 
