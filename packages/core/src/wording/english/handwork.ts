@@ -228,6 +228,7 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
     'gauge-limits': 'the limits for the depth gauge',
   },
   readings: {
+    toolsAtHand: 'the tools at hand',
     clearBehindMm: 'the room behind the seal',
     'bore.depthMm': 'the depth of the bore',
     oldDepthMm: 'the depth of the old seal at four points',
