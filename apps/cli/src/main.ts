@@ -82,7 +82,8 @@ program
   .action(guarded(async (options: { json?: boolean }) => (await import('./commands/schema.js')).list(options)));
 
 try {
-  await program.parseAsync();
+  // A size below zero is a size, not an option.
+  await program.parseAsync(process.argv.map((word) => (/^-[\d.,]/.test(word) ? ` ${word}` : word)));
 } catch (error) {
   if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;
   else failWith(error, false);

@@ -25,6 +25,7 @@ describe('fit designation', () => {
     ['25 h7/g6', 'invalid-input', 'hole'],
     ['x H7/p6', 'invalid-input', 'nominalMm'],
     ['25 H7/q6', 'no-such-class', 'shaft'],
+    ['25 QQ7/h6', 'no-such-class', 'hole'],
     ['25 H70/p6', 'no-such-class', 'hole'],
     ['25 kg H7/p6', 'invalid-input', 'nominalMm'],
     [`${'2'.repeat(90)} H7/p6`, 'invalid-input', ''],
@@ -58,6 +59,8 @@ describe('zone designation', () => {
     ['25 H7/p6', 'invalid-input', 'nominalMm'],
     ['25 IT7', 'invalid-input', 'toleranceClass'],
     ['25 q6', 'no-such-class', 'toleranceClass'],
+    ['25 zz7', 'invalid-input', 'toleranceClass'],
+    ['25 bar h7', 'invalid-input', 'nominalMm'],
   ])('refuses %j as %s at %j', (text, code, path) => {
     expect(() => parseZoneDesignation(text)).toThrow(expect.objectContaining({ code, path }) as Error);
   });

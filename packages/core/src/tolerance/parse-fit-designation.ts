@@ -31,5 +31,5 @@ export function parseFitDesignation(text: string): FitDesignation {
     const reason = isSwapped ? `the hole comes first: ${shaft.text}/${hole.text}` : 'the hole has capital letters and the shaft small ones';
     throw invalidInput(hole.kind === 'hole' ? 'shaft' : 'hole', text, understood, reason);
   }
-  return { nominalMm: readNominalMm(size), hole: hole.text, shaft: shaft.text };
+  return { nominalMm: readNominalMm(size, `${first}${firstGrade}`, 'hole'), hole: hole.text, shaft: shaft.text };
 }

@@ -23,5 +23,5 @@ export function parseZoneDesignation(text: string): ZoneDesignation {
   if (letter === '') throw invalidInput('', text, understood);
   if (size.trim() === '') throw invalidInput('nominalMm', text, understood, `no size before the class; expected ${understood}`);
   const { text: toleranceClass } = readClassName(`${letter}${grade}`, 'toleranceClass');
-  return { nominalMm: readNominalMm(size), toleranceClass };
+  return { nominalMm: readNominalMm(size, `${letter}${grade}`, 'toleranceClass'), toleranceClass };
 }
