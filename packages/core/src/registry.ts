@@ -1,6 +1,6 @@
 import { driverSearch, extractionPlan, seatingPlan } from './handwork/index.js';
 import { jobSheet } from './job/index.js';
-import { measuredSizeCalculation } from './measure/index.js';
+import { fitDistribution, measuredSizeCalculation } from './measure/index.js';
 import type { AnyCalculation } from './result/index.js';
 import { lipSpeed, sealCheck } from './seal/index.js';
 import { fit, identifyClass, inchFit, toleranceZone } from './tolerance/index.js';
@@ -11,6 +11,7 @@ export const calculations: readonly AnyCalculation[] = [
   fit,
   identifyClass,
   inchFit,
+  fitDistribution,
   measuredSizeCalculation,
   lipSpeed,
   sealCheck,
