@@ -1,5 +1,6 @@
 import { driverSearch, extractionPlan, seatingPlan } from './handwork/index.js';
 import { jobSheet } from './job/index.js';
+import { pressJoint, ringStack } from './joint/index.js';
 import { fitDistribution, measuredSizeCalculation } from './measure/index.js';
 import type { AnyCalculation } from './result/index.js';
 import { lipSpeed, sealCheck } from './seal/index.js';
@@ -13,6 +14,8 @@ export const calculations: readonly AnyCalculation[] = [
   inchFit,
   fitDistribution,
   measuredSizeCalculation,
+  pressJoint,
+  ringStack,
   lipSpeed,
   sealCheck,
   extractionPlan,

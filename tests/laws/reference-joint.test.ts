@@ -1,0 +1,27 @@
+import { expect, test } from 'vitest';
+import { heatingLimits } from '../../packages/core/src/tables/generated/heating-limits.js';
+import { materials } from '../../packages/core/src/tables/generated/materials.js';
+import { pressFriction } from '../../packages/core/src/tables/generated/press-friction.js';
+import { numberAt, rowsOf } from './internal/table-rows.js';
+
+test('sliding on takes no more than breaking loose, oil no more than dry, and none is as slippery or as rough as metal never is', () => {
+  const rows = rowsOf(pressFriction);
+  for (const row of rows) {
+    const release = numberAt(row, 'releaseCoefficient');
+    expect(release).toBeGreaterThanOrEqual(0.03);
+    expect(release).toBeLessThanOrEqual(0.2);
+    if (row['slipCoefficient'] !== null) expect(numberAt(row, 'slipCoefficient')).toBeLessThanOrEqual(release);
+    const dry = rows.find((candidate) => candidate['hub'] === row['hub'] && candidate['condition'] === 'dry');
+    if (row['condition'] === 'oiled' && dry !== undefined) expect(release).toBeLessThanOrEqual(numberAt(dry, 'releaseCoefficient'));
+  }
+});
+
+test('a heating limit names a material or a family that exists, and the bearing limit is that of its steel', () => {
+  const ids = new Set([...materials.columns.id, ...materials.columns.class, 'sealed']);
+  for (const row of rowsOf(heatingLimits)) {
+    expect(ids).toContain(row['material']);
+    expect(numberAt(row, 'lowC')).toBeLessThanOrEqual(numberAt(row, 'highC'));
+  }
+  const bearing = rowsOf(heatingLimits).find((row) => row['material'] === 'steel-100cr6');
+  expect(bearing?.['highC']).toBe(materials.columns.maxServiceC[materials.columns.id.indexOf('steel-100cr6')]);
+});
