@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { pressJoint, ringStack } from '@seatwright/core/joint';
+import { joiningTemperature, pressJoint, ringStack } from '@seatwright/core/joint';
 import { inchFit, toleranceZone } from '@seatwright/core/tolerance';
 
 /**
@@ -119,4 +119,10 @@ test('Hearn, Mechanics of Materials 1, compound tubes 250 × 25 (recalled): junc
 
 test('ANSI B4.1, 2 in FN2 (page): 0.8 to 2.7 thou of interference', () => {
   expect(inchFit.run({ nominalIn: 2, fitClass: 'FN2' })).toMatchObject({ minimumThou: -2.7, maximumThou: -0.8 });
+});
+
+test('Boresi & Schmidt, example 11.3 (recalled; the clearance read on a page): 331.6 K of heat for 0.072 + 0.025 mm on a radius of 25', () => {
+  const steel = { youngsModulusGpa: 200, poissonRatio: 0.29, expansionPerK: 1.17e-5 };
+  const { outerPartC } = joiningTemperature.run({ jointDiameterMm: 50, interferenceUm: 144, joiningClearanceUm: 50, outerMaterial: steel, innerMaterial: steel, ambientC: 20, outerLimitC: 400 });
+  expect((outerPartC - 20).toFixed(1)).toBe('331.6');
 });

@@ -1,6 +1,6 @@
 import { driverSearch, extractionPlan, seatingPlan } from './handwork/index.js';
 import { jobSheet } from './job/index.js';
-import { pressJoint, ringStack } from './joint/index.js';
+import { dismantling, joiningTemperature, pressJoint, pushForce, ringStack } from './joint/index.js';
 import { fitDistribution, measuredSizeCalculation } from './measure/index.js';
 import type { AnyCalculation } from './result/index.js';
 import { lipSpeed, sealCheck } from './seal/index.js';
@@ -16,6 +16,9 @@ export const calculations: readonly AnyCalculation[] = [
   measuredSizeCalculation,
   pressJoint,
   ringStack,
+  joiningTemperature,
+  pushForce,
+  dismantling,
   lipSpeed,
   sealCheck,
   extractionPlan,

@@ -12,7 +12,7 @@ export const pressFriction: {
   readonly rowCount: number;
   readonly columns: {
     readonly hub: readonly string[];
-    readonly family: readonly ('steel' | 'iron' | 'aluminium' | 'copper-alloy' | 'titanium')[];
+    readonly family: readonly ('steel' | 'iron' | 'aluminium' | 'copper-alloy' | 'titanium' | 'magnesium')[];
     readonly condition: readonly ('dry' | 'oiled')[];
     readonly releaseCoefficient: readonly number[];
     readonly slipCoefficient: readonly (number | null)[];
@@ -24,14 +24,14 @@ export const pressFriction: {
   source: 'din-7190-2001',
   clause: 'friction of longitudinal press fits',
   held: 'memory',
-  sha256: '096b3e48f761d0cf2cedfa07e658ebff1be957a8b135359e296cbcdaf885bff9',
-  rowCount: 14,
+  sha256: '478d01fcb839da3015a8d568c9acd6601c047ddaf03d1456f7fe1a81b82c736d',
+  rowCount: 15,
   columns: {
-    hub: ['steel E335', 'steel E335', 'cast steel GE300', 'cast steel GE300', 'steel S235', 'steel S235', 'grey iron GJL-250', 'grey iron GJL-250', 'ductile iron GJS-600', 'ductile iron GJS-600', 'aluminium G-AlSi12(Cu)', 'aluminium G-AlSi12(Cu)', 'lead bronze G-CuPb10Sn', 'titanium TiAl6V4'],
-    family: ['steel', 'steel', 'steel', 'steel', 'steel', 'steel', 'iron', 'iron', 'iron', 'iron', 'aluminium', 'aluminium', 'copper-alloy', 'titanium'],
-    condition: ['dry', 'oiled', 'dry', 'oiled', 'dry', 'oiled', 'dry', 'oiled', 'dry', 'oiled', 'dry', 'oiled', 'dry', 'oiled'],
-    releaseCoefficient: [0.11, 0.08, 0.11, 0.08, 0.1, 0.07, 0.12, 0.06, 0.1, 0.06, 0.07, 0.05, 0.07, 0.05],
-    slipCoefficient: [0.08, 0.07, 0.08, 0.07, 0.09, 0.06, 0.11, 0.05, 0.09, 0.05, 0.06, 0.04, 0.06, null],
+    hub: ['steel E335', 'steel E335', 'cast steel GE300', 'cast steel GE300', 'steel S235', 'steel S235', 'grey iron GJL-250', 'grey iron GJL-250', 'ductile iron GJS-600', 'ductile iron GJS-600', 'aluminium G-AlSi12(Cu)', 'aluminium G-AlSi12(Cu)', 'lead bronze G-CuPb10Sn', 'titanium TiAl6V4', 'magnesium or aluminium alloy shrink joint'],
+    family: ['steel', 'steel', 'steel', 'steel', 'steel', 'steel', 'iron', 'iron', 'iron', 'iron', 'aluminium', 'aluminium', 'copper-alloy', 'titanium', 'magnesium'],
+    condition: ['dry', 'oiled', 'dry', 'oiled', 'dry', 'oiled', 'dry', 'oiled', 'dry', 'oiled', 'dry', 'oiled', 'dry', 'oiled', 'dry'],
+    releaseCoefficient: [0.11, 0.08, 0.11, 0.08, 0.1, 0.07, 0.12, 0.06, 0.1, 0.06, 0.07, 0.05, 0.07, 0.05, 0.15],
+    slipCoefficient: [0.08, 0.07, 0.08, 0.07, 0.09, 0.06, 0.11, 0.05, 0.09, 0.05, 0.06, 0.04, 0.06, null, 0.1],
   },
   marks: {
   },
