@@ -65,8 +65,8 @@ program
   .action(guarded(async (words: string[], options: object) => (await import('./commands/zone.js')).zone(words.join(' '), options)));
 program
   .command('fit')
-  .argument('<designation...>', 'such as "25 H7/p6"')
-  .description('clearance and interference of an ISO 286 fit')
+  .argument('<designation...>', 'such as "25 H7/p6", "1 in H7/p6" or "3/4 FN2"')
+  .description('clearance and interference of an ISO 286 or an ANSI B4.1 inch fit')
   .option('--explain', 'add the working')
   .option('--json', 'the answer as JSON')
   .action(guarded(async (words: string[], options: object) => (await import('./commands/zone.js')).fitOf(words.join(' '), options)));

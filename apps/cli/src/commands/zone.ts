@@ -1,4 +1,4 @@
-import { fit, parseFitDesignation, parseZoneDesignation, toleranceZone } from '@seatwright/core/tolerance';
+import { fit, inchFit, isInchFitDesignation, parseFitDesignation, parseInchFitDesignation, parseZoneDesignation, toleranceZone } from '@seatwright/core/tolerance';
 import { answerText, workingText } from '../internal/write-answer.js';
 
 interface Options {
@@ -14,8 +14,14 @@ export function zone(designation: string, options: Options): Promise<void> {
   return Promise.resolve();
 }
 
-/** `25 H7/p6` */
+/** `25 H7/p6`, or an inch fit: `3/4 FN2` */
 export function fitOf(designation: string, options: Options): Promise<void> {
+  if (isInchFitDesignation(designation)) {
+    const input = inchFit.parse(parseInchFitDesignation(designation));
+    const output = inchFit.compute(input);
+    show(output, options.explain === true ? inchFit.explain(input, output) : undefined, options);
+    return Promise.resolve();
+  }
   const input = fit.parse(parseFitDesignation(designation));
   const output = fit.compute(input);
   show(output, options.explain === true ? fit.explain(input, output) : undefined, options);

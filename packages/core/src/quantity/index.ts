@@ -13,6 +13,7 @@ export {
   deviationField,
   forceField,
   hoursField,
+  inchField,
   lengthField,
   pressureField,
   rotationalSpeedField,

@@ -9,6 +9,8 @@ export type QuantityField = z.ZodMiniType<number, number | string>;
 
 /** A length in mm, or text: `"3/4 in"`, `"19,05 mm"`. */
 export const lengthField = fieldOf(lengthKind, snapMm);
+/** A length in inches, or text: `"3/4"` is three quarters of an inch, `"19.05 mm"` as well. */
+export const inchField = fieldFrom((written) => Math.round(((readQuantity(lengthKind, written, 'in').value * 5) / 127) * 1e9) / 1e9);
 /** A deviation in µm, or text. */
 export const deviationField = fieldOf(deviationKind);
 /** A temperature in °C, or text. */
@@ -29,6 +31,10 @@ export const forceField = fieldOf(forceKind);
 export const angleField = fieldOf(angleKind);
 
 function fieldOf(kind: Kind, settle: (value: number) => number = (value) => value): (meta: NumberFieldMeta) => QuantityField {
+  return fieldFrom((written) => readQuantity(kind, written).value, settle);
+}
+
+function fieldFrom(read: (written: string) => number, settle: (value: number) => number = (value) => value): (meta: NumberFieldMeta) => QuantityField {
   return (meta) => {
     const { over, from, below, upTo, ...shown } = meta;
     const limits = { over, from, below, upTo, unit: meta.unit } as NumberFieldMeta;
@@ -38,7 +44,7 @@ function fieldOf(kind: Kind, settle: (value: number) => number = (value) => valu
         z.union([z.number(), z.string()]),
         z.transform((written: number | string, context) => {
           try {
-            const value = settle(typeof written === 'number' ? written : readQuantity(kind, written).value);
+            const value = settle(typeof written === 'number' ? written : read(written));
             if (isWithin(value, limits)) return value;
             throw invalidInput('', written, describeLimits(limits));
           } catch (error) {

@@ -1,11 +1,11 @@
 import * as z from 'zod/mini';
+import { inchField } from '../quantity/index.js';
 import {
   candourFields,
   choiceField,
   defineCalculation,
   noSuchClass,
   nothingAssumed,
-  numberField,
   outputNumber,
   outsideTable,
   plainGeometry,
@@ -56,7 +56,7 @@ export const inchFit = defineCalculation({
   name: 'inch-fit',
   summary: 'Limits of hole and shaft in an ANSI B4.1 inch fit',
   input: z.strictObject({
-    nominalIn: numberField({ label: 'nominal size', over: 0, upTo: 1000, unit: 'in', typical: '1' }),
+    nominalIn: inchField({ label: 'nominal size', over: 0, upTo: 1000, unit: 'in', typical: '1', help: 'a number of inches, or text such as 3/4 or 1 3/8' }),
     fitClass: textField({ label: 'class of fit', help: 'RC running, LC clearance, LT transition, LN interference, FN force', typical: 'FN2', longest: 16 }),
   }),
   output: z.strictObject({

@@ -5,5 +5,6 @@ export type { PartKind } from './internal/class-names.js';
 export type { Preference } from './internal/class-preference.js';
 export type { Zone } from './internal/zone.js';
 export { parseFitDesignation, type FitDesignation } from './parse-fit-designation.js';
+export { isInchFitDesignation, parseInchFitDesignation, type InchFitDesignation } from './parse-inch-fit-designation.js';
 export { parseZoneDesignation, type ZoneDesignation } from './parse-zone-designation.js';
 export { toleranceZone, type ToleranceZone, type ToleranceZoneInput } from './tolerance-zone.js';

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { parseInchFitDesignation } from './parse-inch-fit-designation.js';
 import { parseFitDesignation } from './parse-fit-designation.js';
 import { parseZoneDesignation } from './parse-zone-designation.js';
 
@@ -35,6 +36,20 @@ describe('fit designation', () => {
 
   it('says that the hole comes first', () => {
     expect(() => parseFitDesignation('25 p6/H7')).toThrow('the hole comes first: H7/p6');
+  });
+});
+
+describe('inch fit designation', () => {
+  it.each(['3/4 FN2', '3/4 in FN2', '0.75FN2', '3/4" fn 2', '19.05 mm FN2', ' .75 in FN2 '])('reads %j', (text) => {
+    expect(parseInchFitDesignation(text)).toEqual({ nominalIn: 0.75, fitClass: 'FN2' });
+  });
+
+  it.each([
+    ['FN2', 'nominalIn'],
+    ['3/4 H7', ''],
+    ['3/4 bar FN2', 'nominalIn'],
+  ])('refuses %j at %j', (text, path) => {
+    expect(() => parseInchFitDesignation(text)).toThrow(expect.objectContaining({ code: 'invalid-input', path }) as Error);
   });
 });
 
