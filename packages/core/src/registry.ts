@@ -4,12 +4,13 @@ import { dismantling, joiningTemperature, pressJoint, pushForce, ringStack } fro
 import { fitDistribution, measuredSizeCalculation } from './measure/index.js';
 import type { AnyCalculation } from './result/index.js';
 import { lipSpeed, sealCheck } from './seal/index.js';
-import { fit, identifyClass, inchFit, toleranceZone } from './tolerance/index.js';
+import { fit, fitAtTemperature, identifyClass, inchFit, toleranceZone } from './tolerance/index.js';
 
 /** Every calculation, in the order of the work. The command line, schemas, docs and forms all come from this list. */
 export const calculations: readonly AnyCalculation[] = [
   toleranceZone,
   fit,
+  fitAtTemperature,
   identifyClass,
   inchFit,
   fitDistribution,

@@ -1,4 +1,5 @@
 export { fit, type Fit, type FitInput, type FitKind, type FitLimits } from './fit.js';
+export { fitAtTemperature, type FitAtTemperatureInput, type FitAtTemperatureOutput } from './fit-at-temperature.js';
 export { identifyClass, type ClassCandidate, type IdentifiedClasses, type IdentifyClassInput } from './identify-class.js';
 export { inchFit, type InchFit, type InchFitInput, type InchFitLimits, type InchLimits } from './inch-fit.js';
 export type { PartKind } from './internal/class-names.js';
@@ -7,4 +8,5 @@ export type { Zone } from './internal/zone.js';
 export { parseFitDesignation, type FitDesignation } from './parse-fit-designation.js';
 export { isInchFitDesignation, parseInchFitDesignation, type InchFitDesignation } from './parse-inch-fit-designation.js';
 export { parseZoneDesignation, type ZoneDesignation } from './parse-zone-designation.js';
+export { partDeviations, partLimitsField, type PartDeviations, type PartLimits } from './part-limits-field.js';
 export { toleranceZone, type ToleranceZone, type ToleranceZoneInput } from './tolerance-zone.js';
