@@ -3,3 +3,6 @@ export { findInstrument, instrumentCatalogue, type CatalogueInstrument, type Ins
 export { expandedUncertaintyMm, measuredSize, type MeasuredSize } from './measured-size.js';
 export { measuredSizeCalculation } from './measured-size-calculation.js';
 export { readingsField, type Readings } from './readings-field.js';
+export { normalDensity, normalProbability, normalQuantile } from './normal-distribution.js';
+export { studentProbability, studentQuantile } from './student-distribution.js';
+export { grubbsCriticalRatio, grubbsOutlier, type GrubbsOutlier } from './grubbs-outlier.js';
