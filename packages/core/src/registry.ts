@@ -1,6 +1,6 @@
 import { driverSearch, extractionPlan, seatingPlan } from './handwork/index.js';
 import { jobSheet } from './job/index.js';
-import { measuredSizeCalculation } from './measure/index.js';
+import { conformity, measuredSizeCalculation } from './measure/index.js';
 import type { AnyCalculation } from './result/index.js';
 import { lipSpeed, sealCheck } from './seal/index.js';
 import { fit, identifyClass, inchFit, toleranceZone } from './tolerance/index.js';
@@ -12,6 +12,7 @@ export const calculations: readonly AnyCalculation[] = [
   identifyClass,
   inchFit,
   measuredSizeCalculation,
+  conformity,
   lipSpeed,
   sealCheck,
   extractionPlan,

@@ -1,7 +1,7 @@
 import { normalProbability } from './normal-distribution.js';
 import { studentQuantile } from './student-distribution.js';
 
-export const budgetComponents = ['permissible-error', 'step', 'repeatability', 'part-temperature', 'instrument-temperature', 'part-expansion', 'instrument-expansion'] as const;
+export const budgetComponents = ['permissible-error', 'step', 'repeatability', 'stated', 'part-temperature', 'instrument-temperature', 'part-expansion', 'instrument-expansion'] as const;
 
 /** One line of an uncertainty budget. */
 export interface BudgetLine {
