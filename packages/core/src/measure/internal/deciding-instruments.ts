@@ -1,3 +1,4 @@
+import { snapMm } from '../../quantity/index.js';
 import type { SizeLimits } from '../conformance-probability.js';
 import { decisionOf, decisionZones, type DecisionRule } from '../decision-zones.js';
 import { instrumentCatalogue, type Instrument, type Measures } from '../find-instrument.js';
@@ -46,7 +47,7 @@ export function decidingInstruments(asked: DecidersAsked): Deciders {
 }
 
 function candidatesOf({ measures, lowMm, highMm, otherLines, own }: DecidersAsked) {
-  const middleMm = (lowMm + highMm) / 2;
+  const middleMm = snapMm((lowMm + highMm) / 2);
   const mine = own.filter((instrument) => instrument.measures === measures).map((instrument) => ({ ...instrument, name: instrument.name ?? instrument.id, costRankCount: 0 }));
   const known = instrumentCatalogue().filter((row) => row.measures === measures && middleMm > row.overMm && middleMm <= row.upToMm);
   const withUncertainty = (instrument: Omit<Instrument, 'source'> & { readonly costRankCount: number }) => {
