@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { measuredSizeCalculation } from '@seatwright/core/measure';
+import { combineBudget, measuredSizeCalculation, type BudgetLine } from '@seatwright/core/measure';
 import { english, placeholdersOf } from '@seatwright/core/wording';
 import { expectWorkingHolds } from './internal/evaluate-working.js';
 import { numRuns } from './internal/num-runs.js';
@@ -117,6 +117,42 @@ describe('a measured size', () => {
           expect(Object.keys(english.effects)).toContain(effect);
         }
         for (const code of output.notChecked) expect(Object.keys(english.notChecked)).toContain(code);
+      }),
+      { numRuns },
+    );
+  });
+});
+
+describe('an uncertainty budget', () => {
+  const line = fc.record({
+    component: fc.constant('step' as const), instrument: fc.constant(null), standardUncertaintyMm: um(0, 100), distribution: fc.constant('normal' as const),
+    sensitivityFactor: um(-2000, 2000), degreesOfFreedomCount: fc.option(fc.integer({ min: 1, max: 300 })),
+  });
+  const lines = fc.array(line, { minLength: 1, maxLength: 8 });
+  const certain = (list: readonly BudgetLine[]) => list.map((one) => ({ ...one, degreesOfFreedomCount: null }));
+
+  it('grows with every component: u always, U where only stated limits are in it', () => {
+    fc.assert(
+      fc.property(lines, line, (list, further) => {
+        expect(combineBudget([...list, further]).standardUncertaintyMm).toBeGreaterThanOrEqual(combineBudget(list).standardUncertaintyMm);
+        expect(combineBudget(certain([...list, further])).expandedUncertaintyMm).toBeGreaterThanOrEqual(combineBudget(certain(list)).expandedUncertaintyMm);
+      }),
+      { numRuns },
+    );
+  });
+
+  it('has degrees of freedom between the fewest of its lines and the sum of all', () => {
+    fc.assert(
+      fc.property(lines, (list) => {
+        const { effectiveDegreesOfFreedomCount: count, coverageFactor } = combineBudget(list);
+        const weighing = list.filter((one) => one.standardUncertaintyMm > 0 && one.sensitivityFactor !== 0);
+        const counts = weighing.map((one) => one.degreesOfFreedomCount ?? Infinity);
+        if (count !== null) {
+          expect(count).toBeGreaterThanOrEqual(Math.min(...counts));
+          if (counts.every(Number.isFinite)) expect(count).toBeLessThanOrEqual(counts.reduce((sum, one) => sum + one, 0));
+        }
+        expect(coverageFactor).toBeGreaterThanOrEqual(2 - 1e-9);
+        expect(coverageFactor).toBeLessThan(14);
       }),
       { numRuns },
     );

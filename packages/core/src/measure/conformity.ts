@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { lengthField } from '../quantity/index.js';
+import { lengthField, snapMm } from '../quantity/index.js';
 import { candourFields, choiceField, commonPractice, defineCalculation, findingField, numberField, outputNumber, source, textField, type Assumption } from '../result/index.js';
 import { conformanceProbability, type SizeLimits } from './conformance-probability.js';
 import { decisionOf, decisionRules, decisions, decisionZones } from './decision-zones.js';
@@ -88,7 +88,7 @@ export const conformity = defineCalculation({
     const zones = decisionZones(limits, combined, rule);
     const decision = decisionOf(subject, zones);
     const conformityProbability = conformanceProbability(subject, limits, combined.standardUncertaintyMm);
-    const toleranceMm = lowerLimitMm === null || upperLimitMm === null ? null : upperLimitMm - lowerLimitMm;
+    const toleranceMm = lowerLimitMm === null || upperLimitMm === null ? null : snapMm(upperLimitMm - lowerLimitMm);
     const deciders = decidingInstruments({ measures: input.measures, lowMm, highMm, limits, rule, shareRatio, otherLines: thermal?.lines ?? [], own: input.instruments ?? [] });
     return {
       decision,

@@ -22,6 +22,12 @@ test('diameters at four angles give mean circle, oval and its direction', () => 
   expect(output.notChecked).toContain('odd-lobes');
 });
 
+test('two directions at two depths: the oval is not mistaken for scatter', () => {
+  const output = run({ readings: rod([at(0, 2, 35.02), at(90, 2, 35.04), at(0, 10, 35.02), at(90, 10, 35.04)]) });
+  expect(output).toMatchObject({ repeatabilityMm: null, ovalityUm: 20, harmonicOvalityUm: null });
+  expect(output.expandedUncertaintyMm).toBe(output.instrumentUncertaintyMm);
+});
+
 test('taper is the slope over depth, not the ends alone', () => {
   const output = run({ readings: rod([at(0, 0, 35), at(0, 10, 35.01), at(0, 20, 35.02), at(0, 30, 35.024)]) });
   expect(output.taperUm).toBe(24);

@@ -19,7 +19,7 @@ export function budgetWorking(lines: readonly BudgetLine[], combined: CombinedUn
     const text = `max(1, floor(u^4 / (${counted.map(({ name }) => `(c${name} * u${name})^4 / n${name}`).join(' + ')}) * (1 + 1e-12)))`;
     steps.push({ kind: 'formula', symbol: 'ν', meaning: 'effective degrees of freedom, cut to a whole number', formula: text, scope: { u, ...scope }, value: degrees, unit: '', source: gum('G.4.1') });
   }
-  const why = degrees === null ? 'every line is a stated limit: k = 2 for about 95 %' : `factor of Student's t for 95.45 % and ${degrees} degrees of freedom`;
+  const why = degrees === null ? 'only stated limits weigh: k = 2 for about 95 %' : `factor of Student's t for 95.45 % and ${degrees} degrees of freedom`;
   return [
     ...steps,
     { kind: 'choice', symbol: 'k', meaning: 'coverage factor', value: k, unit: '', why, source: gum('G.6.4') },

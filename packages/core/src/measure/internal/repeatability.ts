@@ -15,6 +15,7 @@ export interface Repeatability {
 /**
  * Scatter of the readings: pooled over places read more than once, else about the fitted form.
  *   s = √(Σ(x − x̄)² / ν);  u = s/√n
+ * Where several directions were read but the oval cannot be fitted, what is left over is form and not scatter: none is given.
  * @returns null where nothing was read twice and no fit leaves anything over
  * @source jcgm-100-2008, clauses 4.2.2, 4.2.3 and 4.2.4 (held as: memory)
  */
@@ -35,7 +36,7 @@ export function repeatability(points: readonly FormPoint[], fit: FormFit | null)
     const isPlaced = points.some((point) => point.angleDeg !== undefined || point.depthMm !== undefined);
     return { deviationMm, meanUncertaintyMm: deviationMm / Math.sqrt(readingCount), degreesOfFreedomCount: repeats, readingCount, kind: isPlaced ? 'same-place' : 'unplaced' };
   }
-  if (fit === null || fit.degreesOfFreedomCount < 1) return null;
+  if (fit === null || fit.degreesOfFreedomCount < 1 || (fit.oval === null && hasDirections(points))) return null;
   const deviationMm = Math.sqrt(fit.residualsMm.reduce((sum, value) => sum + value ** 2, 0) / fit.degreesOfFreedomCount);
   return { deviationMm, meanUncertaintyMm: deviationMm / Math.sqrt(readingCount), degreesOfFreedomCount: fit.degreesOfFreedomCount, readingCount, kind: 'about-fit' };
 }
@@ -43,4 +44,8 @@ export function repeatability(points: readonly FormPoint[], fit: FormFit | null)
 function squaresAboutMean(values: readonly number[]): number {
   const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
   return values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+}
+
+function hasDirections(points: readonly FormPoint[]): boolean {
+  return new Set(points.map(({ angleDeg }) => (angleDeg === undefined ? '' : directionDeg(angleDeg)))).size > 1;
 }

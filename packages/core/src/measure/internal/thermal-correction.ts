@@ -37,6 +37,7 @@ export const referenceTemperatureC = 20;
 export const gaugeExpansionPerK = 11.5e-6;
 export const gaugeExpansionLimitPerK = 2e-6;
 const assumedTemperatureK = 1;
+const expansionUnit = 'µm/(m·K)';
 export const gaugeSource = source('jcgm-100-2008', 'memory', 'H.1.3');
 
 /**
@@ -85,10 +86,14 @@ export function thermalCorrection(sizeMm: number, input: ThermalInput, own: read
 function assumptionsOf(input: ThermalInput, material: Material, partTemperatureC: number): readonly Assumption[] {
   const effect = 'size-at-20-c';
   const list: Assumption[] = [
-    { name: 'instrument-expansion', value: gaugeExpansionPerK - gaugeExpansionLimitPerK, upToValue: gaugeExpansionPerK + gaugeExpansionLimitPerK, unit: '1/K', source: gaugeSource, effect },
+    { name: 'instrument-expansion', value: microPerK(gaugeExpansionPerK - gaugeExpansionLimitPerK), upToValue: microPerK(gaugeExpansionPerK + gaugeExpansionLimitPerK), unit: expansionUnit, source: gaugeSource, effect },
   ];
-  if (material.isExpansionSpanAssumed) list.push({ name: 'part-expansion-scatter', value: material.expansionPerK.low, upToValue: material.expansionPerK.high, unit: '1/K', source: commonPractice, effect });
+  if (material.isExpansionSpanAssumed) list.push({ name: 'part-expansion-scatter', value: microPerK(material.expansionPerK.low), upToValue: microPerK(material.expansionPerK.high), unit: expansionUnit, source: commonPractice, effect });
   if (input.instrumentTemperatureC === undefined) list.push({ name: 'instrument-temperature-as-part', value: partTemperatureC, unit: '°C', source: commonPractice, effect });
   if (input.temperatureUncertaintyK === undefined) list.push({ name: 'temperature-uncertainty', value: assumedTemperatureK, unit: 'K', source: commonPractice, effect });
   return list;
+}
+
+function microPerK(perK: number): number {
+  return Math.round(perK * 1e8) / 100;
 }

@@ -98,5 +98,5 @@ export const measuresWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed
     'size-at-20-c': 'the size at 20 °C and its uncertainty',
   },
   readings: {},
-  values: { 'stated-uncertainty': 'uncertainty as stated', 'three-point': 'three-point', 'v-block': 'V-block' },
+  values: { 'stated-uncertainty': 'uncertainty as stated', 'three-point': 'three-point', 'v-block': 'V-block', 'expanded-uncertainty': 'the whole expanded uncertainty', 'probability-95': 'a chance of 95 %' },
 };
