@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
-import { combineBudget, effectiveDegreesOfFreedom, measuredSizeCalculation, studentQuantile } from '@seatwright/core/measure';
+import { combineBudget, effectiveDegreesOfFreedom, measuredSizeCalculation, normalProbability, studentQuantile } from '@seatwright/core/measure';
 
-/** JCGM 100:2008 Table G.2, levels 68.27, 90, 95, 95.45, 99 and 99.73 % (held as: memory). */
-const levels = [0.6827, 0.9, 0.95, 0.9545, 0.99, 0.9973] as const;
+/** JCGM 100:2008 Table G.2 (held as: memory). Its columns 68.27, 95.45 and 99.73 % stand for one, two and three standard deviations. */
+const within = (deviations: number) => 2 * normalProbability(deviations) - 1;
+const levels = [within(1), 0.9, 0.95, within(2), 0.99, within(3)] as const;
 const tableG2: Readonly<Record<number, string>> = {
-  1: '1.84 6.31 12.71 13.97 63.66 235.78',
+  1: '1.84 6.31 12.71 13.97 63.66 235.80',
   2: '1.32 2.92 4.30 4.53 9.92 19.21',
   3: '1.20 2.35 3.18 3.31 5.84 9.22',
   4: '1.14 2.13 2.78 2.87 4.60 6.62',
