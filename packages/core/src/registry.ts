@@ -1,7 +1,7 @@
 import { driverSearch, extractionPlan, seatingPlan } from './handwork/index.js';
 import { jobSheet } from './job/index.js';
 import { dismantling, joiningTemperature, pressJoint, pushForce, ringStack } from './joint/index.js';
-import { fitDistribution, measuredSizeCalculation } from './measure/index.js';
+import { conformity, fitDistribution, measuredSizeCalculation } from './measure/index.js';
 import type { AnyCalculation } from './result/index.js';
 import { lipSpeed, sealCheck } from './seal/index.js';
 import { fit, fitAtTemperature, identifyClass, inchFit, toleranceZone } from './tolerance/index.js';
@@ -15,6 +15,7 @@ export const calculations: readonly AnyCalculation[] = [
   inchFit,
   fitDistribution,
   measuredSizeCalculation,
+  conformity,
   pressJoint,
   ringStack,
   joiningTemperature,

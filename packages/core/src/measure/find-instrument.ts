@@ -1,3 +1,4 @@
+import { snapMm } from '../quantity/index.js';
 import { invalidInput, outsideTable, source, type SourceReference } from '../result/index.js';
 import { instruments as table } from '../tables/generated/instruments.js';
 import type { OwnInstrument } from './instrument-field.js';
@@ -71,7 +72,9 @@ export function findInstrument(id: string, measures: Measures, sizeMm: number, o
   }
   const right = rows.filter((row) => row.measures === measures);
   if (right.length === 0) throw invalidInput('instrument', id, `an instrument that measures ${measures}`, `measures ${rows[0]?.measures ?? 'otherwise'}, not ${measures}`);
-  const row = right.find((candidate) => sizeMm > candidate.overMm && sizeMm <= candidate.upToMm);
+  // A mean of decimal readings may miss the limit of a row by a hair.
+  const settledMm = snapMm(sizeMm);
+  const row = right.find((candidate) => settledMm > candidate.overMm && settledMm <= candidate.upToMm);
   if (row === undefined) {
     throw outsideTable(`the range of ${id}`, 'sizeMm', sizeMm, {
       over: Math.min(...right.map((candidate) => candidate.overMm)),

@@ -5,3 +5,10 @@ export { expandedUncertaintyMm, measuredSize, type MeasuredSize } from './measur
 export { measuredSizeCalculation } from './measured-size-calculation.js';
 export { partSpreadField, type PartSpreadInput } from './part-spread-field.js';
 export { readingsField, type Readings } from './readings-field.js';
+export { normalDensity, normalProbability, normalQuantile } from './normal-distribution.js';
+export { studentProbability, studentQuantile } from './student-distribution.js';
+export { grubbsCriticalRatio, grubbsOutlier, type GrubbsOutlier } from './grubbs-outlier.js';
+export { conformity, type Conformity, type ConformityInput } from './conformity.js';
+export { conformanceProbability, type SizeLimits } from './conformance-probability.js';
+export { decisionOf, decisionZones, type Decision, type DecisionRule, type DecisionZones } from './decision-zones.js';
+export { combineBudget, coverageProbability, effectiveDegreesOfFreedom, type BudgetLine, type CombinedUncertainty } from './uncertainty-budget.js';

@@ -45,3 +45,9 @@ test('one reading has no ovality and no taper', () => {
 test('a size beyond the instrument is an error that names its reach', () => {
   expect(() => measuredSize([{ instrument: 'inside-micrometer-rod', valuesMm: [12] }], 'inside')).toThrow(/range of inside-micrometer-rod/);
 });
+
+test('readings whose mean is exactly the end of a row take that row, in whatever order they were read', () => {
+  const values = [49.944, 50.094, 49.968, 49.994];
+  const errors = [values, [50.094, 49.994, 49.968, 49.944]].map((valuesMm) => measuredSize([{ instrument: 'outside-micrometer', valuesMm }], 'outside')?.instrument.permissibleErrorMm);
+  expect(errors).toEqual([0.004, 0.004]);
+});

@@ -1,4 +1,4 @@
-import { normalCumulative, normalDensity } from './normal-distribution.js';
+import { normalProbability, normalDensity } from '../normal-distribution.js';
 import type { SeededDraws } from './seeded-draws.js';
 
 /** How the sizes of one part spread; all in µm from the nominal size. */
@@ -74,7 +74,7 @@ export function normalSpread(mean: number, deviation: number): PartSpread {
     sizes: null,
     scale: deviation,
     density: (x) => normalDensity((x - mean) / deviation) / deviation,
-    cumulative: (x) => normalCumulative((x - mean) / deviation),
+    cumulative: (x) => normalProbability((x - mean) / deviation),
     draw: (draws) => mean + deviation * draws.normal(),
   };
 }
@@ -83,8 +83,8 @@ export function normalSpread(mean: number, deviation: number): PartSpread {
 export function normalWithin(low: number, high: number, mean: number, deviation: number): PartSpread {
   const from = (low - mean) / deviation;
   const to = (high - mean) / deviation;
-  const below = normalCumulative(from);
-  const kept = normalCumulative(to) - below;
+  const below = normalProbability(from);
+  const kept = normalProbability(to) - below;
   const shift = (normalDensity(from) - normalDensity(to)) / kept;
   return {
     kind: 'normal-within',
@@ -96,7 +96,7 @@ export function normalWithin(low: number, high: number, mean: number, deviation:
     sizes: null,
     scale: Math.min(deviation, high - low),
     density: (x) => (x < low || x > high ? 0 : normalDensity((x - mean) / deviation) / deviation / kept),
-    cumulative: (x) => (x <= low ? 0 : x >= high ? 1 : (normalCumulative((x - mean) / deviation) - below) / kept),
+    cumulative: (x) => (x <= low ? 0 : x >= high ? 1 : (normalProbability((x - mean) / deviation) - below) / kept),
     draw: (draws) => {
       for (;;) {
         const z = draws.normal();

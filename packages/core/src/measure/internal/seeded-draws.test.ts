@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { normalCumulative } from './normal-distribution.js';
+import { normalProbability } from '../normal-distribution.js';
 import { SeededDraws } from './seeded-draws.js';
 
 test('a seed gives the same digits everywhere', () => {
@@ -51,7 +51,7 @@ test('normal draws follow the normal distribution: twenty classes, mean, varianc
     squares += z * z;
     fourths += z ** 4;
     if (Math.abs(z) > 3) far += 1;
-    counts[Math.min(classes - 1, Math.floor(normalCumulative(z) * classes))]! += 1;
+    counts[Math.min(classes - 1, Math.floor(normalProbability(z) * classes))]! += 1;
   }
   const chiSquare = counts.reduce((total, count) => total + (count - n / classes) ** 2 / (n / classes), 0);
   // 19 degrees of freedom: 43.8 is passed once in a thousand.
@@ -59,6 +59,6 @@ test('normal draws follow the normal distribution: twenty classes, mean, varianc
   expect(Math.abs(sum / n)).toBeLessThan(4 / Math.sqrt(n));
   expect(Math.abs(squares / n - 1)).toBeLessThan(4 * Math.sqrt(2 / n));
   expect(Math.abs(fourths / n - 3)).toBeLessThan(4 * Math.sqrt(96 / n));
-  const expectedFar = n * 2 * normalCumulative(-3);
+  const expectedFar = n * 2 * normalProbability(-3);
   expect(Math.abs(far - expectedFar)).toBeLessThan(4 * Math.sqrt(expectedFar));
 });

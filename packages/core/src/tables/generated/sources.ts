@@ -3,6 +3,7 @@ import type { SourceEntry } from '../source-entry.js';
 
 /** Every source that a table, a finding or a step may name, by id. */
 export const sources: Readonly<Record<string, SourceEntry>> = {
+  'abramowitz-stegun-1964': { title: 'Handbook of Mathematical Functions', publisher: 'National Bureau of Standards', year: 1964, clauses: '26.2 normal, 26.7 Student\'s t', held: 'memory', note: 'formulas recomputed to their printed tables' },
   'ansi-b4-1-1967': { title: 'Preferred limits and fits for cylindrical parts', publisher: 'ANSI', year: 1967, clauses: 'Tables of RC, LC, LT, LN and FN fits', held: 'page', note: 'seen as reprinted in Machinery\'s Handbook; rows composed from the column definitions are marked computed' },
   'asme-b107': { title: 'Hand socket wrenches', publisher: 'ASME', year: 2002, clauses: 'B107.5M clauses 4.8 and 4.10; square drives of ASA B5.38-1958', held: 'page' },
   'asme-b36-10m': { title: 'Welded and seamless wrought steel pipe', publisher: 'ASME', clauses: 'Table 1', held: 'page', note: 'diameter tolerance of ASTM A53 from memory' },
@@ -45,6 +46,7 @@ export const sources: Readonly<Record<string, SourceEntry>> = {
   'gb-9877-1-1988': { title: 'Rotary shaft lip seals: structure and dimensions', part: 'Part 1', publisher: 'GB', year: 1988, clauses: 'lip interference', held: 'page', note: 'seen as reprinted in a seal handbook' },
   'general-memory': { title: 'From memory (unverified)', held: 'memory' },
   'gost-8752-1979': { title: 'Reinforced rubber lip seals for shafts', publisher: 'GOST', year: 1979, clauses: 'scope and table 5', held: 'page', note: 'read from scanned text' },
+  'grubbs-1969': { title: 'Procedures for Detecting Outlying Observations in Samples (Grubbs), Technometrics 11', year: 1969, clauses: 'Table I', held: 'memory', note: 'critical values recomputed from Student\'s t' },
   'iec-60423': { title: 'Conduits for electrical purposes: outside diameters', publisher: 'IEC', held: 'memory', note: 'minimum bores of IEC 60614-2-2' },
   'is-4985': { title: 'Unplasticized PVC pipes for potable water supplies', publisher: 'IS', year: 2000, clauses: 'Table 1', held: 'page' },
   'is-9537-3': { title: 'Conduits for electrical installations: rigid plain conduits of insulating material', publisher: 'IS', held: 'page' },
@@ -52,6 +54,7 @@ export const sources: Readonly<Record<string, SourceEntry>> = {
   'iso-13385-1-2019': { title: 'Callipers: design and metrological characteristics', part: 'Part 1', publisher: 'ISO', year: 2019, held: 'page', note: 'seen as an extract; the maker states the permissible error, there is no table' },
   'iso-14253-1-1998': { title: 'Inspection by measurement of workpieces and measuring equipment', part: 'Part 1: Decision rules for proving conformance or non-conformance with specifications', publisher: 'ISO', year: 1998, held: 'memory', note: 'the 2013 edition kept the same rule' },
   'iso-14253-1-2017': { title: 'Inspection by measurement of workpieces and measuring equipment', part: 'Part 1: Decision rules for verifying conformity or nonconformity with specifications', publisher: 'ISO', year: 2017, held: 'memory' },
+  'iso-14405-1': { title: 'Dimensional tolerancing', part: 'Part 1: Linear sizes', publisher: 'ISO', clauses: 'two-point size by default', held: 'memory' },
   'iso-1452-2': { title: 'PVC-U piping systems for water supply', part: 'Part 2: Pipes', publisher: 'ISO', held: 'computed', note: 'walls by the ISO 4065 relation; diameter tolerance and ovality from memory' },
   'iso-15': { title: 'Rolling bearings: radial bearings, boundary dimensions, general plan', publisher: 'ISO', held: 'memory', note: 'some series seen in handbook dimension tables' },
   'iso-1829-1975': { title: 'Selection of tolerance zones for general purposes', publisher: 'ISO', year: 1975, held: 'memory' },
@@ -61,6 +64,7 @@ export const sources: Readonly<Record<string, SourceEntry>> = {
   'iso-286-1-2010': { title: 'ISO code system for tolerances on linear sizes', part: 'Part 1: Basis of tolerances, deviations and fits', publisher: 'ISO', year: 2010, clauses: 'Tables 1 to 5', held: 'page', note: 'seen as reprints in textbooks and handbooks; the standard itself was not at hand; cells without a reprint are marked computed or memory' },
   'iso-286-2-2010': { title: 'ISO code system for tolerances on linear sizes', part: 'Part 2: Tables of standard tolerance classes and limit deviations for holes and shafts', publisher: 'ISO', year: 2010, held: 'computed', note: 'worked out from Part 1; Part 2 was not at hand' },
   'iso-492': { title: 'Rolling bearings: radial bearings, dimensional and geometrical tolerances', publisher: 'ISO', held: 'page', note: 'seen as reprinted in bearing handbooks; cells without a reprint are marked memory' },
+  'iso-5725-2': { title: 'Accuracy of measurement methods and results', part: 'Part 2: Basic method for repeatability and reproducibility', publisher: 'ISO', clauses: 'Table of critical values for Grubbs\' test', held: 'memory' },
   'iso-5753-1': { title: 'Rolling bearings: internal clearance', part: 'Part 1: Radial internal clearance for radial bearings', publisher: 'ISO', held: 'page', note: 'seen as reprinted in bearing handbooks; cells without a reprint are marked memory' },
   'iso-6194-1-2007': { title: 'Rotary shaft lip-type seals incorporating elastomeric sealing elements', part: 'Part 1: Nominal dimensions and tolerances', publisher: 'ISO', year: 2007, held: 'memory', note: 'most numbers are held through GB 13871, which carries the same table' },
   'iso-tr-14179-1': { title: 'Gears: thermal capacity', part: 'Part 1: Rating gear drives with thermal equilibrium at 95 °C sump temperature', publisher: 'ISO', year: 2001, clauses: 'seal losses', held: 'memory' },

@@ -18,5 +18,5 @@ export const english: Catalogue = {
   effects: { ...fitsWords.effects, ...measuresWords.effects, ...jointWords.effects, ...sealWords.effects, ...handworkWords.effects, ...jobWords.effects },
   readings: { ...fitsWords.readings, ...measuresWords.readings, ...jointWords.readings, ...sealWords.readings, ...handworkWords.readings },
   labels: jobWords.labels,
-  values: { ...handworkWords.values, ...jobWords.values },
+  values: { ...measuresWords.values, ...handworkWords.values, ...jobWords.values },
 };
