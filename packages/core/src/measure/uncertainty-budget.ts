@@ -33,7 +33,7 @@ export const coverageProbability = 2 * normalProbability(2) - 1;
  * A budget added up.  u = √Σ(c·uᵢ)²;  ν_eff = u⁴ / Σ((c·uᵢ)⁴/νᵢ);  k = t(95.45 %, ν_eff);  U = k·u
  * The effective degrees of freedom are cut to the whole number below, and never under 1. Lines are taken as independent.
  * @source jcgm-100-2008, clauses 5.1.2, G.4.1 and G.6.4 (held as: memory)
- * @example combineBudget([{ component: 'resolution', instrument: null, standardUncertaintyMm: 0.003, distribution: 'rectangular', sensitivityFactor: 1, degreesOfFreedomCount: null }]).coverageFactor // 2
+ * @example combineBudget([{ component: 'step', instrument: null, standardUncertaintyMm: 0.003, distribution: 'rectangular', sensitivityFactor: 1, degreesOfFreedomCount: null }]).coverageFactor // 2
  */
 export function combineBudget(lines: readonly BudgetLine[]): CombinedUncertainty {
   const contributions = lines.map((line) => ({ mm: Math.abs(line.sensitivityFactor) * line.standardUncertaintyMm, count: line.degreesOfFreedomCount }));

@@ -1,5 +1,5 @@
 import { plainMechanics, source, type WorkingStep } from '../../result/index.js';
-import type { PressJointInput, PressJointOutput } from '../press-joint.js';
+import type { PressJointInput, PressJointOutput } from './press-joint-fields.js';
 import { frictionSource } from './press-friction.js';
 import { referenceC, type JointState } from './joint-state.js';
 
