@@ -1,6 +1,6 @@
 import { driverSearch, extractionPlan, seatingPlan } from './handwork/index.js';
 import { jobSheet } from './job/index.js';
-import { dismantling, joiningTemperature, pressJoint, pushForce, ringStack } from './joint/index.js';
+import { chooseFit, dismantling, joiningTemperature, pressJoint, pushForce, ringStack } from './joint/index.js';
 import { conformity, fitDistribution, measuredSizeCalculation } from './measure/index.js';
 import type { AnyCalculation } from './result/index.js';
 import { lipSpeed, sealCheck } from './seal/index.js';
@@ -21,6 +21,7 @@ export const calculations: readonly AnyCalculation[] = [
   joiningTemperature,
   pushForce,
   dismantling,
+  chooseFit,
   lipSpeed,
   sealCheck,
   extractionPlan,

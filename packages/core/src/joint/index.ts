@@ -1,3 +1,4 @@
+export { chooseFit, type ChooseFitInput, type ChooseFitOutput } from './choose-fit.js';
 export { dismantling, type DismantlingInput, type DismantlingOutput } from './dismantling.js';
 export { joiningTemperature, type JoiningTemperatureInput, type JoiningTemperatureOutput } from './joining-temperature.js';
 export { pressJoint, type PressJointInput, type PressJointOutput } from './press-joint.js';

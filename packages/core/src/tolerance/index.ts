@@ -1,5 +1,6 @@
 export { fit, type Fit, type FitInput, type FitKind, type FitLimits } from './fit.js';
 export { fitAtTemperature, type FitAtTemperatureInput, type FitAtTemperatureOutput } from './fit-at-temperature.js';
+export { fitsWithin, type FitCandidate, type InterferenceWindow } from './fits-within.js';
 export { identifyClass, type ClassCandidate, type IdentifiedClasses, type IdentifyClassInput } from './identify-class.js';
 export { inchFit, type InchFit, type InchFitInput, type InchFitLimits, type InchLimits } from './inch-fit.js';
 export type { PartKind } from './internal/class-names.js';
