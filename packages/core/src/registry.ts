@@ -1,6 +1,7 @@
 import { driverSearch, extractionPlan, seatingPlan } from './handwork/index.js';
 import { jobSheet } from './job/index.js';
 import { chooseFit, dismantling, joiningTemperature, pressJoint, pushForce, ringStack } from './joint/index.js';
+import { materialProperties } from './material/index.js';
 import { conformity, fitDistribution, measuredSizeCalculation } from './measure/index.js';
 import type { AnyCalculation } from './result/index.js';
 import { lipSpeed, sealCheck } from './seal/index.js';
@@ -22,6 +23,7 @@ export const calculations: readonly AnyCalculation[] = [
   pushForce,
   dismantling,
   chooseFit,
+  materialProperties,
   lipSpeed,
   sealCheck,
   extractionPlan,

@@ -54,7 +54,8 @@ export function findMaterial(id: string, own: readonly OwnMaterial[] = [], path 
   const poissonRatio = columns.poissonRatio[i];
   const expansion = columns.expansionUmPerMK[i];
   if (i < 0 || youngsModulusGpa == null || poissonRatio == null || expansion == null) {
-    throw invalidInput(path, id, `one of ${columns.id.join(', ')}, or a material of the workshop file`, 'unknown material');
+    const known = `${columns.id.join(', ')}, or a material of the workshop file`;
+    throw invalidInput(path, id, `one of ${known}`, `unknown material; known are ${known}`);
   }
   return {
     id,

@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { materialNames } from './find-material.js';
+import { materialProperties } from './material-properties.js';
+
+test('every material of the table lists modulus, Poisson ratio and expansion, each with a source', () => {
+  for (const { id } of materialNames()) {
+    const { properties } = materialProperties.run({ material: id });
+    expect(properties.map(({ property }) => property)).toEqual(expect.arrayContaining(['youngsModulus', 'poissonRatio', 'expansion']));
+    for (const { value, low, high, source } of properties) {
+      expect(source.id).not.toBe('');
+      if (low !== null && high !== null) expect(low <= value && value <= high).toBe(true);
+    }
+  }
+});
+
+test('a material of the workshop comes first, with the source that the workshop states', () => {
+  const own = { id: 'steel-c45', name: 'our shaft steel', youngsModulusGpa: 205, poissonRatio: 0.3, expansionMinPerK: 1.1e-5, expansionMaxPerK: 1.2e-5, yieldMpa: 400, source: 'mill certificate' };
+  const output = materialProperties.run({ material: 'steel-c45', materials: [own] });
+  expect(output.name).toBe('our shaft steel');
+  expect(output.properties.find(({ property }) => property === 'yieldStrength')).toMatchObject({ value: 400, source: { clause: 'mill certificate' } });
+});
+
+test('an unknown material lists what is known', () => expect(() => materialProperties.run({ material: 'cheese' })).toThrow(/known are steel-c45/));

@@ -1,0 +1,121 @@
+// Fits, random picks and ring stacks beside bare loops that do the same arithmetic. Prints speeds; asserts nothing. Build first.
+import { performance } from 'node:perf_hooks';
+import { ringStack } from '@seatwright/core/joint';
+import { fitDistribution } from '@seatwright/core/measure';
+import { iso2861ShaftDeviations } from '@seatwright/core/tables';
+import { fit } from '@seatwright/core/tolerance';
+
+const median = (numbers) => [...numbers].sort((a, b) => a - b)[Math.floor(numbers.length / 2)];
+const rounds = 7;
+let sink = 0;
+
+function perSecond(count, work) {
+  const started = performance.now();
+  sink += work(count);
+  return (count / (performance.now() - started)) * 1000;
+}
+
+/** The bare loop of a fit: the size step by search, the limits of both classes from typed arrays, sizes, clearances, interferences. */
+const rowCount = 500;
+const { overMm, upToMm } = iso2861ShaftDeviations.columns;
+const ends = Float64Array.from(upToMm);
+const limits = { hole: new Float64Array(2 * ends.length), shaft: new Float64Array(2 * ends.length) };
+for (let step = 0; step < ends.length; step += 1) {
+  const { holeZone, shaftZone } = fit.compute({ nominalMm: (overMm[step] + upToMm[step]) / 2, hole: 'H7', shaft: 'p6' });
+  limits.hole.set([holeZone.lowerLimitDeviationUm, holeZone.upperLimitDeviationUm], 2 * step);
+  limits.shaft.set([shaftZone.lowerLimitDeviationUm, shaftZone.upperLimitDeviationUm], 2 * step);
+}
+const out = new Float64Array(9);
+function bareFits(count) {
+  let sum = 0;
+  for (let n = 0; n < count; n += 1) {
+    const nominalMm = 1 + (n % rowCount);
+    let [low, high] = [0, ends.length - 1];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (nominalMm <= ends[middle]) high = middle;
+      else low = middle + 1;
+    }
+    const nominalNm = Math.round(nominalMm * 1e6);
+    const [holeLower, holeUpper, shaftLower, shaftUpper] = [limits.hole[2 * low], limits.hole[2 * low + 1], limits.shaft[2 * low], limits.shaft[2 * low + 1]];
+    const most = Math.round((holeUpper - shaftLower) * 1e6) / 1e6;
+    const least = Math.round((holeLower - shaftUpper) * 1e6) / 1e6;
+    out[0] = Math.max(0, most);
+    out[1] = Math.max(0, least);
+    out[2] = Math.max(0, -least);
+    out[3] = Math.max(0, -most);
+    out[4] = Math.round((holeUpper - holeLower + shaftUpper - shaftLower) * 1e6) / 1e6;
+    out[5] = (nominalNm + Math.round(holeUpper * 1000)) / 1e6;
+    out[6] = (nominalNm + Math.round(holeLower * 1000)) / 1e6;
+    out[7] = (nominalNm + Math.round(shaftUpper * 1000)) / 1e6;
+    out[8] = (nominalNm + Math.round(shaftLower * 1000)) / 1e6;
+    sum += out[2] + out[n % 9];
+  }
+  return sum;
+}
+function libraryFits(count) {
+  let sum = 0;
+  for (let n = 0; n < count; n += 1) sum += fit.compute({ nominalMm: 1 + (n % rowCount), hole: 'H7', shaft: 'p6' }).maximumInterferenceUm;
+  return sum;
+}
+
+/** The bare loop of a pick: xoshiro128** written out, two uniform sizes, their difference into a typed array, then sorted as the library does. */
+function bareDraws(count) {
+  let [a, b, c, d] = [1, 2, 3, 4];
+  const next = () => {
+    const five = Math.imul(b, 5);
+    const result = Math.imul((five << 7) | (five >>> 25), 9);
+    const shifted = b << 9;
+    c ^= a;
+    d ^= b;
+    b ^= c;
+    a ^= d;
+    c ^= shifted;
+    d = (d << 11) | (d >>> 21);
+    return ((result >>> 0) + 0.5) / 4294967296;
+  };
+  const values = new Float64Array(count);
+  let sum = 0;
+  let loose = 0;
+  let tight = 0;
+  let over = 0;
+  for (let n = 0; n < count; n += 1) {
+    const clearance = 21 * next() - (2 + 13 * next());
+    values[n] = clearance;
+    sum += clearance;
+    if (clearance > 0) loose += 1;
+    if (clearance < 0) tight += 1;
+    if (-clearance > 8) over += 1;
+  }
+  const mean = sum / count;
+  let squares = 0;
+  for (let n = 0; n < count; n += 1) squares += (values[n] - mean) ** 2;
+  values.sort();
+  return squares + loose + tight + over + values[count >> 1];
+}
+const draw = (spread) => (count) =>
+  fitDistribution.compute({ nominalMm: 25, hole: { toleranceClass: 'H7', spread }, shaft: { toleranceClass: 'k6', spread }, interferenceOverUm: 8, drawCount: count, curvePointCount: 2, quantilesAtProbability: [0.5] }).simulated.meanClearanceUm;
+
+const rings = Array.from({ length: 8 }, (_, k) => ({ insideMm: 20 + 10 * k, outsideMm: 30 + 10 * k, material: k % 2 === 0 ? 'steel-c45' : 'al-a380', temperatureC: 20 + k }));
+const interferencesUm = [20, -5, 30, 10, 0, 25, 15];
+const stacks = (count) => {
+  let sum = 0;
+  for (let n = 0; n < count; n += 1) sum += ringStack.compute({ rings, interferencesUm }).joints[0].contactPressureMpa;
+  return sum;
+};
+
+const works = {
+  'fit, compute': [300_000, libraryFits],
+  'fit, bare typed-array loop': [3_000_000, bareFits],
+  'random picks, uniform': [1_000_000, draw('uniform')],
+  'random picks, bare loop, uniform': [1_000_000, bareDraws],
+  'random picks, triangular': [1_000_000, draw('triangular')],
+  'random picks, normal': [500_000, draw('normal')],
+  'ring-stack of 8 rings, compute': [20_000, stacks],
+};
+const found = Object.fromEntries(Object.keys(works).map((name) => [name, []]));
+for (let round = 0; round < rounds; round += 1) for (const [name, [count, work]] of Object.entries(works)) found[name].push(perSecond(count, work));
+for (const [name, numbers] of Object.entries(found)) console.log(`${name.padEnd(34)}${Math.round(median(numbers)).toLocaleString('en').padStart(14)} a second`);
+const share = (one, other) => (median(found[other]) / median(found[one])).toFixed(1);
+console.log(`a fit takes ${share('fit, compute', 'fit, bare typed-array loop')} times the bare loop, a uniform pick ${share('random picks, uniform', 'random picks, bare loop, uniform')} times`);
+if (sink === 0) console.log('');
