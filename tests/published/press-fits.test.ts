@@ -126,3 +126,42 @@ test('Boresi & Schmidt, example 11.3 (recalled; the clearance read on a page): 3
   const { outerPartC } = joiningTemperature.run({ jointDiameterMm: 50, interferenceUm: 144, joiningClearanceUm: 50, outerMaterial: steel, innerMaterial: steel, ambientC: 20, outerLimitC: 400 });
   expect((outerPartC - 20).toFixed(1)).toBe('331.6');
 });
+
+test('Ugural & Fenster, example of an aluminium cylinder 300/200 on a steel shaft of 200.5 (recalled): 56.5 MPa, 0.377 mm on the outside', () => {
+  const result = pressJoint.run({
+    jointDiameterMm: 200,
+    shaftBoreMm: 0,
+    hubOutsideMm: 300,
+    lengthMm: 10,
+    interferenceUm: 500,
+    shaft: { youngsModulusGpa: 200, poissonRatio: 0.29, expansionPerK: 1.17e-5 },
+    hub: { youngsModulusGpa: 72, poissonRatio: 0.33, expansionPerK: 2.36e-5 },
+  });
+  expect(result.contactPressureMpa.toFixed(1)).toBe('56.5');
+  expect((result.hubOutsideGrowthUm / 1000).toFixed(3)).toBe('0.377');
+});
+
+test('Mott, example 13-2 (recalled): bronze bushing 2.0/2.5 in a steel sleeve 2.5/3.5 by FN3: 3 518 psi, 10 846 psi in the sleeve', () => {
+  const { minimumThou } = inchFit.run({ nominalIn: 2.5, fitClass: 'FN3' });
+  expect(minimumThou).toBe(-3.2);
+  const steel = { youngsModulusGpa: 30e6 * 6.894757293168e-6, poissonRatio: 0.27, expansionPerK: 1.17e-5 };
+  const bronze = { youngsModulusGpa: 17e6 * 6.894757293168e-6, poissonRatio: 0.27, expansionPerK: 1.8e-5 };
+  const result = pressJoint.run({ jointDiameterMm: '2.5 in', shaftBoreMm: '2 in', hubOutsideMm: '3.5 in', lengthMm: '1 in', interferenceUm: '3.2 thou', shaft: bronze, hub: steel });
+  expect((result.contactPressureMpa / psi).toFixed(0)).toBe('3518');
+  expect((result.hubHoopStressMpa / psi).toFixed(0)).toBe('10846');
+});
+
+test.each([
+  ['Khurmi & Gupta, locomotive tyre on 1.2 m (recalled): 1 199.4 mm, 77 K', 1200, 6.5e-6, '1199.4', '77'],
+  ['Bansal, tyre on a wheel of 1 m (recalled): 999.5 mm, 42 K', 1000, 12e-6, '999.5', '42'],
+])('%s, for a hoop stress of 100 MPa', (_, wheelMm, expansionPerK, tyreMm, kelvins) => {
+  const tyre = { youngsModulusGpa: 200, poissonRatio: 0.3, expansionPerK };
+  const rigid = { youngsModulusGpa: 1000, poissonRatio: 0, expansionPerK: 0 };
+  // Thin ring: the hoop stress is E·U/d, so U is d·σ/E; the books take the wheel as rigid.
+  const interferenceUm = ((wheelMm * 100) / 200_000) * 1000;
+  expect((wheelMm - interferenceUm / 1000).toFixed(1)).toBe(tyreMm);
+  const thin = pressJoint.run({ jointDiameterMm: wheelMm, shaftBoreMm: 0, hubOutsideMm: wheelMm * 1.0002, lengthMm: 90, interferenceUm, shaft: rigid, hub: tyre });
+  expect(thin.hubHoopStressMpa.toFixed(0)).toBe('100');
+  const { outerPartC } = joiningTemperature.run({ jointDiameterMm: wheelMm, interferenceUm, joiningClearanceUm: 0, outerMaterial: tyre, innerMaterial: rigid, ambientC: 20, outerLimitC: 300 });
+  expect((outerPartC - 20).toFixed(0)).toBe(kelvins);
+});
