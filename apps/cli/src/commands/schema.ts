@@ -15,6 +15,7 @@ export function schema(name: string): Promise<void> {
 /** The calculations, a line each. */
 export function list({ json }: { readonly json?: boolean }): Promise<void> {
   const rows = calculations.map(({ name, summary }) => ({ name, summary }));
-  process.stdout.write(json === true ? `${JSON.stringify(rows)}\n` : `${rows.map(({ name, summary }) => `${name.padEnd(18)}${summary}`).join('\n')}\n`);
+  const width = Math.max(...rows.map(({ name }) => name.length)) + 2;
+  process.stdout.write(json === true ? `${JSON.stringify(rows)}\n` : `${rows.map(({ name, summary }) => `${name.padEnd(width)}${summary}`).join('\n')}\n`);
   return Promise.resolve();
 }

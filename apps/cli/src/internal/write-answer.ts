@@ -1,19 +1,21 @@
 import type { Assumption, Finding, WorkingStep } from '@seatwright/core';
-import { assumptionText, english, plainStyle, writeFinding, writeValue } from '@seatwright/core/wording';
+import { assumptionText, english, plainStyle, unitOfName, writeFinding, writeValue } from '@seatwright/core/wording';
 
 /** Any output as readable lines: values with their units, findings as sentences, what was assumed and not looked at. */
 export function answerText(output: unknown): string {
   return `${linesOf(output, '').join('\n')}\n`;
 }
 
-function linesOf(value: unknown, indent: string): readonly string[] {
+/** Parts of a value take the unit of the field around them: `shaftHoopStressMpa: { bore, surface }`. */
+function linesOf(value: unknown, indent: string, around = ''): readonly string[] {
   if (typeof value !== 'object' || value === null) return [`${indent}${String(value)}`];
-  return Object.entries(value).flatMap(([name, item]) => entryLines(name, item, indent));
+  return Object.entries(value).flatMap(([name, item]) => entryLines(name, item, indent, around));
 }
 
-function entryLines(name: string, item: unknown, indent: string): readonly string[] {
-  if (item === undefined || item === null) return [`${indent}${name}: not known`];
-  if (typeof item === 'number' || typeof item === 'string') return [`${indent}${name}: ${typeof item === 'number' ? writeValue(name, item) : (english.values[item] ?? item)}`];
+function entryLines(name: string, item: unknown, indent: string, around: string): readonly string[] {
+  if (item === undefined || item === null) return [`${indent}${name}: none`];
+  if (typeof item === 'number') return [`${indent}${name}: ${writeValue(unitOfName(name) === '' && unitOfName(around) !== '' ? around : name, item)}`];
+  if (typeof item === 'string') return [`${indent}${name}: ${english.values[item] ?? item}`];
   if (typeof item !== 'object') return [`${indent}${name}: ${item === true ? 'yes' : 'no'}`];
   if (Array.isArray(item)) {
     if (item.length === 0) return [];
@@ -21,11 +23,11 @@ function entryLines(name: string, item: unknown, indent: string): readonly strin
   }
   const span = item as { readonly low?: unknown; readonly high?: unknown };
   if (typeof span.low === 'number' && typeof span.high === 'number') return [`${indent}${name}: ${writeValue(name, span.low)} to ${writeValue(name, span.high)}`];
-  return [`${indent}${name}:`, ...linesOf(item, `${indent}  `)];
+  return [`${indent}${name}:`, ...linesOf(item, `${indent}  `, name)];
 }
 
 function listEntry(name: string, entry: unknown, indent: string): readonly string[] {
-  if (typeof entry === 'string') return [`${indent}  - ${english.notChecked[entry] ?? entry}`];
+  if (typeof entry === 'string') return [`${indent}  - ${english.notChecked[entry] ?? english.cautions[entry] ?? english.values[entry] ?? entry}`];
   if (typeof entry === 'object' && entry !== null && 'severity' in entry) {
     const { says, todo } = writeFinding(entry as Finding, english, plainStyle);
     return [`${indent}  - ${says}`, ...(todo === null ? [] : [`${indent}    -> ${todo}`])];

@@ -11,6 +11,7 @@ import {
 } from '../result/index.js';
 import { readClassName, type ClassName, type PartKind } from './internal/class-names.js';
 import { nominalField } from './internal/nominal-field.js';
+import { sizeStepOf } from './internal/size-steps.js';
 import { zoneAssumptions } from './internal/zone-candour.js';
 import { zoneField, zoneOf, type Zone } from './internal/zone.js';
 import { zoneWorking } from './internal/zone-working.js';
@@ -65,8 +66,9 @@ export const fit = defineCalculation({
   compute({ nominalMm, hole, shaft }) {
     const holeName = readKind(hole, 'hole');
     const shaftName = readKind(shaft, 'shaft');
-    const holeZone = zoneOf(nominalMm, holeName, 'hole');
-    const shaftZone = zoneOf(nominalMm, shaftName, 'shaft');
+    const step = sizeStepOf(nominalMm);
+    const holeZone = zoneOf(nominalMm, holeName, 'hole', step);
+    const shaftZone = zoneOf(nominalMm, shaftName, 'shaft', step);
     const mostUm = settledUm(holeZone.upperLimitDeviationUm - shaftZone.lowerLimitDeviationUm);
     const leastUm = settledUm(holeZone.lowerLimitDeviationUm - shaftZone.upperLimitDeviationUm);
     return {

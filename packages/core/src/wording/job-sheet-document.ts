@@ -106,10 +106,12 @@ function smallPrint(output: JobSheetOutput, catalogue: Catalogue, style: Writing
 /** An assumption in one line: "Thickness of the metal case: 0.8 to 1.2 mm; changes force and hold". */
 export function assumptionText({ name, value, upToValue, unit, source, effect }: Assumption, catalogue: Catalogue, style: WritingStyle): string {
   const word = catalogue.assumed[name] ?? name;
-  const number = (n: number) => writeValue('plain', n, style);
+  // Expansion coefficients are written as handbooks do, in micrometres a metre and kelvin.
+  const [factor, shownUnit] = unit === '1/K' ? [1e6, 'µm/(m·K)'] : [1, unit];
+  const number = (n: number) => writeValue('plain', n * factor, style);
   const shown = typeof value === 'string' ? (catalogue.values[value] ?? value) : upToValue === undefined || upToValue === value ? number(value) : `${number(value)} to ${number(upToValue)}`;
   const held = source.held === 'memory' ? ` (${catalogue.labels['memoryMark'] ?? ''})` : source.held === 'practice' ? ` (${catalogue.labels['practiceMark'] ?? ''})` : '';
-  return `${word}: ${shown}${unit === '' ? '' : ` ${unit}`}${held}; ${catalogue.labels['changes'] ?? ''} ${catalogue.effects[effect] ?? effect}.`;
+  return `${word}: ${shown}${shownUnit === '' ? '' : ` ${shownUnit}`}${held}; ${catalogue.labels['changes'] ?? ''} ${catalogue.effects[effect] ?? effect}.`;
 }
 
 function list(texts: readonly string[]): SheetBlock {

@@ -47,8 +47,7 @@ export const zoneFields = {
 export const zoneField = z.strictObject(zoneFields);
 
 /** The zone of a class at a nominal size. Throws `CalculationError` `outside-table` | `no-such-class`, the latter with `path`. */
-export function zoneOf(nominalMm: number, name: ClassName, path: string): Zone {
-  const step = sizeStepOf(nominalMm);
+export function zoneOf(nominalMm: number, name: ClassName, path: string, step = sizeStepOf(nominalMm)): Zone {
   const limits = classLimitsAt(name, step);
   if (limits === null) throw missingClass(name, step, path);
   return zoneFrom(Math.round(nominalMm * 1e6), name, limits);
