@@ -2,6 +2,7 @@ import { findMaterial } from '../material/index.js';
 import type { Assumption, Span } from '../result/index.js';
 import type { Situation } from './situation-field.js';
 import { sizesOf, type Sizes } from './sizes-of.js';
+import { housingGive } from './internal/housing-give.js';
 import { sealLimit } from './internal/seal-limit.js';
 
 /** How a seal holds in its bore, cold. Spans run over the tolerances and over what had to be assumed. */
@@ -17,6 +18,8 @@ export interface CaseHold {
   readonly holdingForceN: Span | null;
   readonly caseThicknessMm: Span;
   readonly caseYieldMpa: Span;
+  /** Growth of the bore for each MPa, on the diameter; 0 where nothing is known of the housing. */
+  readonly housingGiveMmPerMpa: number;
   readonly isYielding: boolean;
   readonly assumptions: readonly Assumption[];
 }
@@ -33,8 +36,8 @@ export const caseMaterialId = 'steel-c20';
 
 /**
  * Hold of the case: interference, the elastic part of it, pressure and forces.
- *   σ = min(E·I/D, σy);  held = min(I, σy·D/E);  p = 2·t·σ/D;  F = μ·p·π·D·L,  L from 0.85·b to b
- * Thin ring in a stiff bore: the bore's own give is not taken off, and the flanged end is stiffer than the ring.
+ *   p = min(I/K, 2·t·σy/D),  K = D²/(2·t·E) + give of the housing;  held = p·K;  F = μ·p·π·D·L,  L from 0.85·b to b
+ * Thin ring in a bore that gives by Lamé; the flanged end is stiffer than the ring. Without a housing material the bore is stiff.
  * @returns null without a bore reading or without an allowance for this size
  * @source plain-mechanics (held as: computed); case: en-10130 (held as: memory)
  */
@@ -55,15 +58,16 @@ export function caseHold(situation: Situation, sizes: Sizes = sizesOf(situation)
   if (!isMetal || interferenceMm.high <= 0) {
     return {
       interferenceUm, heldUm: clipped(interferenceUm), contactPressureMpa: none, pushInForceN: null, holdingForceN: null,
-      caseThicknessMm: thickness, caseYieldMpa: yieldMpa, isYielding: false, assumptions,
+      caseThicknessMm: thickness, caseYieldMpa: yieldMpa, housingGiveMmPerMpa: 0, isYielding: false, assumptions,
     };
   }
   const youngsMpa = findMaterial(caseMaterialId).youngsModulusGpa * 1000;
   const diameterMm = seal.outsideMm;
-  const held = (interference: number, limit: number) => Math.min(Math.max(interference, 0), (limit * diameterMm) / youngsMpa);
-  const heldMm: Span = { low: held(interferenceMm.low, yieldMpa.low), high: held(interferenceMm.high, yieldMpa.high) };
-  const pressure = (heldHere: number, wallMm: number) => (2 * wallMm * heldHere * youngsMpa) / diameterMm ** 2;
-  const contactPressureMpa: Span = { low: pressure(heldMm.low, thickness.low), high: pressure(heldMm.high, thickness.high) };
+  const give = housingGive(situation)?.mmPerMpa ?? 0;
+  const complianceOf = (wallMm: number) => diameterMm ** 2 / (2 * wallMm * youngsMpa) + give;
+  const pressure = (interference: number, wallMm: number, limit: number) => Math.min(Math.max(interference, 0) / complianceOf(wallMm), (2 * wallMm * limit) / diameterMm);
+  const contactPressureMpa: Span = { low: pressure(interferenceMm.low, thickness.low, yieldMpa.low), high: pressure(interferenceMm.high, thickness.high, yieldMpa.high) };
+  const heldMm: Span = { low: contactPressureMpa.low * complianceOf(thickness.low), high: contactPressureMpa.high * complianceOf(thickness.high) };
   const force = (friction: number, pressureMpa: number, lengthMm: number) => friction * pressureMpa * Math.PI * diameterMm * lengthMm;
   const forces = (friction: Span): Span => ({
     low: force(friction.low, contactPressureMpa.low, bearingShare.low * seal.widthMm),
@@ -77,7 +81,8 @@ export function caseHold(situation: Situation, sizes: Sizes = sizesOf(situation)
     holdingForceN: forces(frictionHolding),
     caseThicknessMm: thickness,
     caseYieldMpa: yieldMpa,
-    isYielding: interferenceMm.high > (yieldMpa.low * diameterMm) / youngsMpa,
+    housingGiveMmPerMpa: give,
+    isYielding: interferenceMm.high > ((2 * thickness.low * yieldMpa.low) / diameterMm) * complianceOf(thickness.low),
     assumptions,
   };
 }

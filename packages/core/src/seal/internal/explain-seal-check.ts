@@ -50,11 +50,13 @@ function holdSteps({ situation, hold }: CheckContext): readonly WorkingStep[] {
     const held = hold.heldUm[end] / 1000;
     const p = hold.contactPressureMpa[end];
     const t = hold.caseThicknessMm[end];
+    const K = D ** 2 / (2 * t * E) + hold.housingGiveMmPerMpa;
     const mu = frictionPushingIn[end];
     const share = bearingShare[end];
     steps.push(
-      { kind: 'formula', symbol: `I_held_${end}`, meaning: `elastic part of the interference that goes on holding, ${end}`, formula: 'min(max(I, 0), sy * D / E)', scope: { I: hold.interferenceUm[end] / 1000, sy: hold.caseYieldMpa[end], D, E }, value: held, unit: 'mm', source: plainMechanics },
-      { kind: 'formula', symbol: `p_${end}`, meaning: `pressure between case and bore, ${end}`, formula: '2 * t * I_held * E / D^2', scope: { t, I_held: held, E, D }, value: p, unit: 'MPa', source: plainMechanics },
+      { kind: 'formula', symbol: `K_${end}`, meaning: `give of case and housing together, ${end}`, formula: 'D^2 / (2 * t * E) + k_h', scope: { D, t, E, k_h: hold.housingGiveMmPerMpa }, value: K, unit: 'mm/MPa', source: plainMechanics },
+      { kind: 'formula', symbol: `p_${end}`, meaning: `pressure between case and bore, at most where the case yields, ${end}`, formula: 'min(max(I, 0) / K, 2 * t * sy / D)', scope: { I: hold.interferenceUm[end] / 1000, K, t, sy: hold.caseYieldMpa[end], D }, value: p, unit: 'MPa', source: plainMechanics },
+      { kind: 'formula', symbol: `I_held_${end}`, meaning: `elastic part of the interference that goes on holding, ${end}`, formula: 'p * K', scope: { p, K }, value: held, unit: 'mm', source: plainMechanics },
       { kind: 'formula', symbol: `F_${end}`, meaning: `force to push it in, ${end}`, formula: 'mu * p * pi * D * k * b', scope: { mu, p, D, k: share, b }, value: hold.pushInForceN[end], unit: 'N', source: plainMechanics },
     );
   }

@@ -3,13 +3,14 @@ import { commonPractice, deciding, plainMechanics, source, type Assumption, type
 import { caseMaterialId } from '../../case-hold.js';
 import type { HotHold } from '../../hot-hold.js';
 import type { Check } from '../check-report.js';
+import { housingGive } from '../housing-give.js';
 
 const softBore = source('din-3761-1983', 'page', '3.1');
 
 /** Does it still hold when the housing is hot? The loss is taken from the elastic hold that is left after the case has yielded. */
 export const hotHoldCheck: Check = ({ situation, hold, hot, housingTemperatureC }) => {
   const { seal, bore, running, retainedBy } = situation;
-  const notChecked = ['housing-stiffness'];
+  const notChecked = housingGive(situation)?.isWallKnown === true ? [] : ['housing-stiffness'];
   if (seal.construction !== 'metal-case') {
     return {
       findings: hot !== null && hot.lossUmPerK.high > 0 ? [deciding('rubber-cover-follows-heat', 'good', { housing: hot.housingMaterial.name }, softBore)] : [],
