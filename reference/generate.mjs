@@ -15,7 +15,7 @@ const marks = ['page', 'computed', 'memory', 'practice'];
 
 /** Units that a numeric column may end in, longest first where one ends another. */
 const unitSuffixes = [
-  'UmPerMK', 'MillionRev', 'KgPerM3', 'Mm2PerS', 'PerK', 'Hours', 'Mpa', 'Gpa', 'Kpa', 'Thou', 'Rpm', 'Mps', 'Deg', 'Hrc', 'Cm3', 'Percent',
+  'UmPerMK', 'MillionRev', 'KgPerM3', 'Mm2PerS', 'Mm2', 'PerK', 'Hours', 'Mpa', 'Gpa', 'Kpa', 'Thou', 'Rpm', 'Mps', 'Deg', 'Hrc', 'Cm3', 'Percent',
   'Mm', 'Um', 'In', 'Km', 'Nm', 'Kn', 'M', 'C', 'K', 'N', 'W', 'S',
   'Ratio', 'Factor', 'Coefficient', 'Probability', 'Count',
 ];

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { instruments } from '../../packages/core/src/tables/generated/instruments.js';
 import { iso2861StandardTolerances } from '../../packages/core/src/tables/generated/iso-286-1-standard-tolerances.js';
 import { materials } from '../../packages/core/src/tables/generated/materials.js';
+import { metricThreads } from '../../packages/core/src/tables/generated/metric-threads.js';
 import { sheetMetalPilotHoles } from '../../packages/core/src/tables/generated/sheet-metal-pilot-holes.js';
 import { sheetMetalScrewThreads } from '../../packages/core/src/tables/generated/sheet-metal-screw-threads.js';
 import { sockets } from '../../packages/core/src/tables/generated/sockets.js';
@@ -165,5 +166,19 @@ test('steel stretches by E·α near 2.3 MPa a kelvin, aluminium near 1.6: modulu
     if (row['class'] === 'steel') expect(stress).toBeLessThan(2.7);
     if (row['class'] === 'aluminium') expect(stress).toBeGreaterThan(1.4);
     if (row['class'] === 'aluminium') expect(stress).toBeLessThan(1.8);
+  }
+});
+
+test('a metric thread has the stress area of its basic profile, a nut about 1.5 to 2 times its size over flats and 0.8 to 0.95 high', () => {
+  // d2 = d − 0.649519·P, d3 = d − 1.226869·P, As = π/4·((d2 + d3)/2)²
+  for (const row of rowsOf(metricThreads)) {
+    const [d, P] = [numberAt(row, 'majorMm'), numberAt(row, 'pitchMm')];
+    const area = (Math.PI / 4) * ((d - 0.649519 * P + d - 1.226869 * P) / 2) ** 2;
+    expect(Math.abs(numberAt(row, 'stressAreaMm2') / area - 1)).toBeLessThan(0.005);
+    expect(numberAt(row, 'acrossFlatsMm') / d).toBeGreaterThanOrEqual(1.49);
+    expect(numberAt(row, 'acrossFlatsMm') / d).toBeLessThanOrEqual(1.7);
+    expect(numberAt(row, 'nutHeightMm') / d).toBeGreaterThan(0.8);
+    expect(numberAt(row, 'nutHeightMm') / d).toBeLessThan(0.95);
+    expect(numberAt(row, 'washerOutsideMm')).toBeGreaterThan(numberAt(row, 'acrossFlatsMm'));
   }
 });

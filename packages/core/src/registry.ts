@@ -1,4 +1,4 @@
-import { driverSearch, extractionPlan, seatingPlan } from './handwork/index.js';
+import { drawInRod, driverSearch, extractionPlan, seatingPlan } from './handwork/index.js';
 import { jobSheet } from './job/index.js';
 import { chooseFit, dismantling, joiningTemperature, pressJoint, pushForce, ringStack } from './joint/index.js';
 import { materialProperties } from './material/index.js';
@@ -28,6 +28,7 @@ export const calculations: readonly AnyCalculation[] = [
   sealCheck,
   extractionPlan,
   driverSearch,
+  drawInRod,
   seatingPlan,
   jobSheet,
 ];

@@ -1,3 +1,4 @@
+export { drawInRod, type DrawInRodInput, type DrawInRodOutput } from './draw-in-rod.js';
 export { driverSearch, type DriverSearchOutput } from './driver-search.js';
 export { extractionPlan, type ExtractionPlanOutput } from './extraction-plan.js';
 export { seatingPlan, type SeatingPlanOutput } from './seating-plan.js';

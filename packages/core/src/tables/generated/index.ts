@@ -15,6 +15,7 @@ export { lipPressure } from './lip-pressure.js';
 export { lipSpeed } from './lip-speed.js';
 export { lipTemperature } from './lip-temperature.js';
 export { materials } from './materials.js';
+export { metricThreads } from './metric-threads.js';
 export { preferredToleranceClasses } from './preferred-tolerance-classes.js';
 export { pressFitAllowance } from './press-fit-allowance.js';
 export { pressFitAllowanceInch } from './press-fit-allowance-inch.js';

@@ -67,6 +67,7 @@ export const sources: Readonly<Record<string, SourceEntry>> = {
   'iso-5725-2': { title: 'Accuracy of measurement methods and results', part: 'Part 2: Basic method for repeatability and reproducibility', publisher: 'ISO', clauses: 'Table of critical values for Grubbs\' test', held: 'memory' },
   'iso-5753-1': { title: 'Rolling bearings: internal clearance', part: 'Part 1: Radial internal clearance for radial bearings', publisher: 'ISO', held: 'page', note: 'seen as reprinted in bearing handbooks; cells without a reprint are marked memory' },
   'iso-6194-1-2007': { title: 'Rotary shaft lip-type seals incorporating elastomeric sealing elements', part: 'Part 1: Nominal dimensions and tolerances', publisher: 'ISO', year: 2007, held: 'memory', note: 'most numbers are held through GB 13871, which carries the same table' },
+  'iso-898-1': { title: 'Mechanical properties of fasteners: bolts, screws and studs', publisher: 'ISO', held: 'memory' },
   'iso-tr-14179-1': { title: 'Gears: thermal capacity', part: 'Part 1: Rating gear drives with thermal equilibrium at 95 °C sump temperature', publisher: 'ISO', year: 2001, clauses: 'seal losses', held: 'memory' },
   'iso-tr-14179-2': { title: 'Gears: thermal capacity', part: 'Part 2: Thermal load-carrying capacity', publisher: 'ISO', year: 2001, clauses: 'seal losses', held: 'memory' },
   'japanese-seal-handbook': { title: 'Japanese seal handbook (rubber types; technical data)', held: 'page', note: 'legend of its marks not on the page; the order of columns is inferred' },
@@ -97,5 +98,6 @@ export const sources: Readonly<Record<string, SourceEntry>> = {
   'tribology-handbook-b23': { title: 'The Tribology Handbook (Neale)', part: 'Section B23: Lip seals', held: 'page' },
   'ugural-fenster': { title: 'Advanced Strength and Applied Elasticity', held: 'memory' },
   'us-army-tm': { title: 'US Army technical manuals: bearing and seal fitting', publisher: 'US Army', clauses: 'TM 5-3810-227-15, TM 10-3930-643-34, TM 5-4210-233-14&P, TM 5-3895-359-14&P', held: 'page' },
+  'vdi-2230': { title: 'Systematic calculation of highly stressed bolted joints', publisher: 'VDI', held: 'memory' },
   'workshop-manuals-1995': { title: 'Three vehicle workshop manuals: general fitting instructions', year: 1995, clauses: 'oil seals', held: 'page' },
 };

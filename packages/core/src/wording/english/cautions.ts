@@ -31,6 +31,7 @@ export const cautionWords: Readonly<Record<string, string>> = {
   'press-straight': 'Stand aside of the press. Parts that tilt or crack under load fly. Guard them, and stop when the force climbs suddenly.',
   'parts-fly-when-free': 'A joint under load lets go with a bang. Hold the part so that it cannot fly or fall.',
   'push-through-the-tight-ring': 'Push through the part that is tight, never through balls, rollers or a lip.',
+  'rod-snaps': 'A rod that snaps flies. Stand aside of its line, and stop when the torque climbs without the nut moving.',
   'pvc-shatters-cold': 'PVC pipe shatters when struck cold, below about 5 °C. Warm it indoors, or press instead; a hot pipe is weak too.',
   'socket-is-brittle': 'A hard socket can chip when struck. Strike it through wood or soft metal, or press.',
 };

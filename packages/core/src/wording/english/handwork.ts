@@ -3,6 +3,9 @@ import type { Catalogue } from '../catalogue.js';
 /** English sentences of the three plans of handwork: taking out, driving, seating. */
 export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'assumed' | 'effects' | 'readings' | 'values'> = {
   findings: {
+    'rod-draws-it-in': { says: 'A rod {thread} draws it in: {lowTorqueNm} to {highTorqueNm} on the nut at {pushForceN}, {reserveFactor} times as strong as it must be.' },
+    'rod-barely-draws-it-in': { says: 'A rod {thread} just draws it in: it is {reserveFactor} times as strong as it must be, {wantedFactor} is asked for.', todo: 'Take a thicker rod or one of better steel, and oil the thread.' },
+    'rod-too-weak': { says: 'No rod at hand is strong enough for {pushForceN}: {thread} would give way.', todo: 'Take a thicker rod or one of better steel, or a press.' },
     'extraction-hole-fits': { says: 'A hole of {drillMm} fits in the face, {holeCircleRadiusMm} from the middle of the shaft. It leaves {wallMm} to the shaft and as much to the outside of the case; {leastWallMm} is the least.' },
     'extraction-face-too-narrow': { says: 'The free face is only {freeWidthMm} wide: no drill leaves {leastWallMm} on both sides.', todo: 'Do not drill. Hook the seal by its rim, or fold the rim inward with a blunt drift.' },
     'extraction-face-covered': { says: 'The {part} ({partMm}) hides the face: {freeWidthMm} of it can be reached straight, too little for a drill and {leastWallMm} of wall.', todo: 'Take the {part} off if it comes off; else hook the seal by its rim.' },
@@ -104,6 +107,11 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
     'driver-found-in-tables': { says: 'Of {judgedCount} tools {usableCount} may serve. The best is of a standard size: {name}.' },
   },
   steps: {
+    'draw-set-up': 'Put the rod {thread} through the middle: a plate or bridge behind, the driver and a thick washer in front, a nut on each end.',
+    'draw-oil-thread': 'Oil the thread and the face of the nut.',
+    'draw-line-up': 'Start the part square by hand and line the driver up with it before the nut bears.',
+    'draw-turn-nut': 'Hold the rod and turn the nut ({acrossFlatsMm} spanner). One turn draws {pitchMm}. Expect up to {lowTorqueNm} to {highTorqueNm}.',
+    'draw-stop': 'Stop when the torque jumps: it is home, or it is askew. Past {highTorqueNm} take it out and look.',
     'out-make-safe': 'Make the machine safe and let it cool. Let pressure off and drain what would run out.',
     'out-photograph': "Look before you touch: photograph seal, shaft and housing. Note marks, the maker's numbers and anything charred.",
     'out-note-lip-facing': 'Note which way the lip faces: do you see the closed face, or the open side with the spring?',
@@ -167,6 +175,8 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
     'in-look-for-leaks': 'Fill, run briefly, and look for leaks; look again when it is warm and once more cold.',
   },
   notChecked: {
+    'rod-bends': 'Whether the rod is pulled askew and bends.',
+    'thread-strips-in-soft-nut': 'Whether a soft or worn nut strips: use a full nut of steel.',
     'stuck-seal-needs-more': 'How firmly rust, paint or sealant holds the old seal.',
     'drill-wander': 'How far a drill held by hand wanders.',
     'rubber-on-back-of-face': 'Rubber or a second ring on the back of the face.',
@@ -182,6 +192,9 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
     'lip-place-in-seal': 'Where inside the seal the lip lies; only the outer faces were compared.',
   },
   assumed: {
+    'thread-friction': 'Friction in the thread and under the nut',
+    'rod-yield': 'Yield strength of the rod, the weakest class sold',
+    'rod-reserve': 'Strength of the rod over what it must bear',
     'shaft-as-marked': 'Shaft diameter, not measured: as marked',
     'bore-as-marked': 'Bore diameter, not measured: as marked, to H8',
     'seal-outside-as-marked': 'Outside of the new seal: as marked',
@@ -210,6 +223,8 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
     'largest-tilt': 'Largest spread of four depths, as a share of the outside diameter',
   },
   effects: {
+    'nut-torque': 'the torque on the nut',
+    'rod-strength': 'which rod will do',
     'screw-length': 'the screw length',
     'which-drill': 'which drill reaches',
     'clearance-over-shaft': 'the clearance over the shaft',
