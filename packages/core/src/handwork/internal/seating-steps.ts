@@ -1,6 +1,9 @@
 import { commonPractice, plainGeometry, planStep, source, type PlanStep, type SourceReference } from '../../result/index.js';
 import { flushOrShoulder, tiltShare } from './final-depth.js';
+import { practiceValue } from './practice-value.js';
 import type { Seating } from './seating.js';
+
+const guideFoil = practiceValue('guide-foil', 'Mm');
 
 const manuals: SourceReference = source('workshop-manuals-1995', 'page', 'oil seals');
 
@@ -9,7 +12,8 @@ export function seatingSteps(plan: Seating): readonly PlanStep[] {
   return [...before(plan), ...greasing(plan), ...driving(plan), ...proving(plan)];
 }
 
-function before({ situation, cutsLip }: Seating): readonly PlanStep[] {
+function before(plan: Seating): readonly PlanStep[] {
+  const { situation, cutsLip } = plan;
   const { seal, shaft } = situation;
   const isTwoStroke = situation.running?.fluid === 'petrol-oil-mix';
   const steps: PlanStep[] = [
@@ -17,10 +21,22 @@ function before({ situation, cutsLip }: Seating): readonly PlanStep[] {
     planStep('in-clean-bore-and-shaft', {}, manuals, ['nothing-blown-in', ...(isTwoStroke ? ['crankcase-stays-clean', 'petrol-vapour'] : [])]),
     planStep('in-feel-edges', {}, commonPractice, ['chips-stay-out', 'cut-edges']),
   ];
-  if (cutsLip !== null) steps.push(planStep('in-sleeve-over-part', { ...cutsLip }, manuals));
+  if (cutsLip !== null) steps.push(guideStep(plan, cutsLip));
   else if (shaft?.leadIn === undefined) steps.push(planStep('in-look-at-shaft-edge', {}, manuals));
   else if (shaft.leadIn.kind === 'none') steps.push(planStep('in-sleeve-over-edge', {}, manuals));
   return steps;
+}
+
+/**
+ * A foil or sleeve over what could cut the lip. Below the shaft it may be as thick as the shaft: the lip is stretched no further than it will run.
+ * Above it, the stretch over the free size of the lip is said beside that on the shaft; no limit of it is published.
+ */
+function guideStep({ situation, lipFreeMm }: Seating, { part, partMm }: NonNullable<Seating['cutsLip']>): PlanStep {
+  const { shaftMm } = situation.seal;
+  if (partMm + 2 * guideFoil.low <= shaftMm || lipFreeMm === null) return planStep('in-sleeve-over-part', { part, partMm, sleeveUpToMm: Math.max(shaftMm, partMm + 2 * guideFoil.low) }, manuals);
+  const sleeveMm = partMm + 2 * guideFoil.low;
+  const stretch = (overMm: number) => 100 * (overMm / lipFreeMm - 1);
+  return planStep('in-sleeve-over-large-part', { part, partMm, sleeveMm, stretchPercent: stretch(sleeveMm), onShaftPercent: stretch(shaftMm) }, guideFoil.source);
 }
 
 function greasing({ situation }: Seating): readonly PlanStep[] {

@@ -38,6 +38,8 @@ export interface Seating {
   readonly moveWantedMm: number | null;
   readonly onShaft: LargestOnShaft;
   readonly isBlocked: boolean;
+  /** Bore of the lip while it is free, at the least; null where no span is known for this shaft. */
+  readonly lipFreeMm: number | null;
   /** What could cut the lip on its way; null: nothing known. */
   readonly cutsLip: { readonly part: string; readonly partMm: number } | null;
 }
@@ -73,6 +75,7 @@ export function seatingOf(situation: Situation): Seating {
     moveWantedMm: wearTrack?.catchesNail === true ? (wearTrack.widthMm ?? usualMoveMm) : null,
     onShaft,
     isBlocked: onShaft.kind !== 'shaft' && onShaft.largestMm >= midwayMm(situation),
+    lipFreeMm: lipFreeOf(seal.shaftMm),
     cutsLip: cutsLip(situation, final.depthMm?.nominal ?? 0),
   };
 }
@@ -112,12 +115,17 @@ function roomBehind({ clearBehindMm, seal }: Situation, { widthMm }: Section, { 
   return { low: clearBehindMm + fromOld.low - (widthMm.high - seal.widthMm), high: clearBehindMm + fromOld.high + (seal.widthMm - widthMm.low) };
 }
 
+function lipFreeOf(shaftMm: number): number | null {
+  const i = findHalfOpenRow(lipInterference.columns.overMm, lipInterference.columns.upToMm, shaftMm);
+  const interferenceMm = lipInterference.columns.lipInterferenceMaxMm[i];
+  return interferenceMm === undefined ? null : shaftMm - interferenceMm;
+}
+
 const cutting: readonly Obstacle['kind'][] = ['thread', 'keyway', 'key', 'spline', 'circlip groove', 'cross hole'];
 
 /** The largest thing outside the seal that the lip touches and that could cut it. */
 function cutsLip({ shaft, seal }: Situation, depthMm: number): Seating['cutsLip'] {
-  const i = findHalfOpenRow(lipInterference.columns.overMm, lipInterference.columns.upToMm, seal.shaftMm);
-  const lipInsideMm = seal.shaftMm - (lipInterference.columns.lipInterferenceMaxMm[i] ?? seal.shaftMm);
+  const lipInsideMm = lipFreeOf(seal.shaftMm) ?? 0;
   let worst: Seating['cutsLip'] = null;
   for (const { kind, diameterMm, fromMm, lengthMm, hasSharpEdge } of shaft?.obstacles ?? []) {
     if (lengthMm !== undefined && fromMm + lengthMm <= -(depthMm + seal.widthMm)) continue;
