@@ -10,11 +10,25 @@ export interface PressureLimit {
 }
 
 /**
- * Pressure that a plain lip stands at this speed. DIN 3760's rows end at 5.6 m/s (and 3 000 rpm);
- * beyond them the RMA rows answer, and `set` says so. Nothing is stretched.
+ * Pressure that a plain lip stands at this speed. DIN 3760's rows end at 5.6 m/s (and 3 000 rpm); beyond them the RMA rows
+ * answer, and `set` says so. A faster lip stands no more than a slower one: where the RMA row allows more than DIN's last,
+ * DIN's last row stays the bound.
  */
 export function pressureLimitOf(set: 'din-3760' | 'rma', speedMps: number, speedRpm: number): PressureLimit | null {
-  return rowFor(set, speedMps, speedRpm) ?? (set === 'din-3760' ? rowFor('rma', speedMps, speedRpm) : null);
+  const own = rowFor(set, speedMps, speedRpm);
+  if (own !== null || set === 'rma') return own;
+  const other = rowFor('rma', speedMps, speedRpm);
+  const last = lastDinRow();
+  return other !== null && other.pressureMaxMpa < last.pressureMaxMpa ? other : last;
+}
+
+function lastDinRow(): PressureLimit {
+  const { columns } = table;
+  let i = -1;
+  columns.set.forEach((name, row) => {
+    if (name === 'din-3760' && (i < 0 || (columns.pressureMaxMpa[row] ?? 0) < (columns.pressureMaxMpa[i] ?? 0))) i = row;
+  });
+  return { pressureMaxMpa: columns.pressureMaxMpa[i] ?? 0, set: 'din-3760', source: source('din-3760-1996', markAt(table, 'pressureMaxMpa', i), 'pressure against speed, last row') };
 }
 
 function rowFor(set: 'din-3760' | 'rma', speedMps: number, speedRpm: number): PressureLimit | null {
