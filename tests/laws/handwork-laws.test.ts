@@ -180,3 +180,31 @@ test('a hole in the face always leaves the wall asked for on both sides', () => 
     { numRuns },
   );
 });
+
+test('the driver to turn, made anywhere within its classes, serves by the same judgement', () => {
+  fc.assert(
+    fc.property(places, (situation) => {
+      const { turnedDriver } = driverSearch.compute({ ...situation, includeStandardTubes: false });
+      if (turnedDriver?.form !== 'plain sleeve') return;
+      const { outsideMm, outsideDeviationMm, insideMm, insideDeviationMm, lengthMm, insideDepthMm, isOpenThrough } = turnedDriver;
+      const middle = (nominal: number, { low, high }: { readonly low: number; readonly high: number }) => nominal + (low + high) / 2;
+      const outside = middle(outsideMm, outsideDeviationMm);
+      const inside = middle(insideMm, insideDeviationMm);
+      const tool: Tool = {
+        name: 'turned',
+        kind: 'turned',
+        material: 'steel',
+        outsideMm: outside,
+        insideMm: inside,
+        outsideToleranceMm: (outsideDeviationMm.high - outsideDeviationMm.low) / 2,
+        wallToleranceMm: (insideDeviationMm.high - insideDeviationMm.low) / 4,
+        outOfRoundMm: 0,
+        lengthMm,
+        ...(isOpenThrough ? {} : { closedEndDepthMm: insideDepthMm }),
+      };
+      const output = driverSearch.compute({ ...situation, toolsAtHand: [tool], includeStandardTubes: false });
+      expect(output.nearMisses.map(({ reasons }) => reasons.filter(({ severity }) => severity === 'bad'))).toEqual([]);
+    }),
+    { numRuns },
+  );
+});

@@ -1,4 +1,5 @@
 import type { Span } from '../../result/index.js';
+import { toleranceZone } from '../../tolerance/index.js';
 import type { DriverNeed } from './driver-need.js';
 import { practiceValue } from './practice-value.js';
 
@@ -8,12 +9,16 @@ export interface TurnedDriver {
   readonly form: 'flat plate' | 'stepped collar' | 'plain sleeve';
   /** The end that pushes. */
   readonly outsideMm: number;
+  /** ISO 286 class that a lathe holds without care. */
+  readonly outsideClass: string;
   readonly outsideDeviationMm: Span;
   readonly insideMm: number;
+  readonly insideClass: string;
   readonly insideDeviationMm: Span;
   readonly insideDepthMm: number;
   readonly collarOutsideMm: number | null;
   readonly stepHeightMm: number | null;
+  readonly stepClass: string | null;
   readonly stepDeviationMm: Span | null;
   readonly lengthMm: number;
   readonly faceOutOfSquareUpToMm: number;
@@ -31,11 +36,16 @@ export const turnedPractice = {
   handleMm: practiceValue('turned-handle', 'Mm').low,
   reliefMm: practiceValue('turned-relief', 'Mm').low,
   leastWallMm: practiceValue('turned-wall', 'Mm').low,
-  outside: practiceValue('turned-outside', 'Mm'),
-  inside: practiceValue('turned-inside', 'Mm'),
-  step: practiceValue('turned-step', 'Mm'),
   faceOutOfSquareMm: practiceValue('turned-face-out-of-square', 'Mm').high,
 } as const;
+
+/** Classes of a turned driver: what must enter is never larger, what must clear is never smaller. */
+const classes = { entering: 'h11', free: 'js12', inside: 'H12', step: 'js11' } as const;
+
+function deviationOf(nominalMm: number, toleranceClass: string): Span {
+  const { lowerLimitDeviationUm, upperLimitDeviationUm } = toleranceZone.compute({ nominalMm, toleranceClass });
+  return { low: lowerLimitDeviationUm / 1000, high: upperLimitDeviationUm / 1000 };
+}
 
 /** A driver that would suit; null where shaft parts leave no ring to turn. */
 export function turnedDriverOf(need: DriverNeed): TurnedDriver | null {
@@ -48,18 +58,22 @@ export function turnedDriverOf(need: DriverNeed): TurnedDriver | null {
   const outsideMm = isFlush ? collarMm : entering;
   const insideMm = inside(need, entering);
   if (insideMm === null || !(entering - insideMm >= 2 * turnedPractice.leastWallMm)) return null;
+  const outsideClass = isFlush && mustEnter === 'no' ? classes.free : classes.entering;
   const insideDepthMm = up(need.lengthOverMm === null || need.lengthOverMm > 0 ? Math.max(need.lengthOverMm ?? 0, 0) + turnedPractice.spareLengthMm : turnedPractice.reliefMm);
   const lengthMm = up(Math.max(insideDepthMm + turnedPractice.solidEndMm, Math.max(final.depthMm?.high ?? 0, 0) + turnedPractice.handleMm));
   return {
     form: isFlush ? 'flat plate' : isStepped ? 'stepped collar' : 'plain sleeve',
     outsideMm,
-    outsideDeviationMm: { low: turnedPractice.outside.low, high: isFlush && mustEnter === 'no' ? turnedPractice.outside.high : 0 },
+    outsideClass,
+    outsideDeviationMm: deviationOf(outsideMm, outsideClass),
     insideMm,
-    insideDeviationMm: { low: turnedPractice.inside.low, high: turnedPractice.inside.high },
+    insideClass: classes.inside,
+    insideDeviationMm: deviationOf(insideMm, classes.inside),
     insideDepthMm,
     collarOutsideMm: isStepped ? collarMm : null,
     stepHeightMm: isStepped ? depthMm : null,
-    stepDeviationMm: isStepped ? { low: turnedPractice.step.low, high: turnedPractice.step.high } : null,
+    stepClass: isStepped ? classes.step : null,
+    stepDeviationMm: isStepped ? deviationOf(depthMm, classes.step) : null,
     lengthMm,
     faceOutOfSquareUpToMm: turnedPractice.faceOutOfSquareMm,
     isOpenThrough: need.lengthOverMm === null,

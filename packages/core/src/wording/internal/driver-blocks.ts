@@ -12,6 +12,7 @@ const shownMisses = 3;
 export function driverBlocks(driver: DriverSearchOutput, catalogue: Catalogue, style: WritingStyle): readonly SheetBlock[] {
   const label = (key: string) => catalogue.labels[key] ?? key;
   const mm = (value: number) => writeValue('valueMm', value, style);
+  const span = (nominalMm: number, { low, high }: { readonly low: number; readonly high: number }) => `${mm(nominalMm + low)} to ${mm(nominalMm + high)}`;
   const why = (reasons: readonly Finding[]) =>
     reasons.filter((reason) => reason.severity !== 'good' && reason.severity !== 'note').slice(0, 2).map((reason) => writeFinding(reason, catalogue, style).says).join(' ');
   const blocks: SheetBlock[] = [];
@@ -36,9 +37,9 @@ export function driverBlocks(driver: DriverSearchOutput, catalogue: Catalogue, s
   if (turned !== null) {
     const parts = [
       `${catalogue.values[turned.form] ?? turned.form}`,
-      `${label('outside')} ${mm(turned.outsideMm + turned.outsideDeviationMm.low)} to ${mm(turned.outsideMm + turned.outsideDeviationMm.high)}`,
-      `${label('inside')} ${mm(turned.insideMm + turned.insideDeviationMm.low)} to ${mm(turned.insideMm + turned.insideDeviationMm.high)}, ${mm(turned.insideDepthMm)} ${label('deep')}`,
-      ...(turned.collarOutsideMm === null || turned.stepHeightMm === null ? [] : [`${label('collar')} ${mm(turned.collarOutsideMm)}, ${label('step')} ${mm(turned.stepHeightMm)}`]),
+      `${label('outside')} ${mm(turned.outsideMm)} ${turned.outsideClass} (${span(turned.outsideMm, turned.outsideDeviationMm)})`,
+      `${label('inside')} ${mm(turned.insideMm)} ${turned.insideClass} (${span(turned.insideMm, turned.insideDeviationMm)}), ${mm(turned.insideDepthMm)} ${label('deep')}`,
+      ...(turned.collarOutsideMm === null || turned.stepHeightMm === null ? [] : [`${label('collar')} ${mm(turned.collarOutsideMm)}, ${label('step')} ${mm(turned.stepHeightMm)} ${turned.stepClass ?? ''}`]),
       `${label('length')} ${mm(turned.lengthMm)}`,
     ];
     blocks.push({ kind: 'paragraph', text: `${driver.candidates.length === 0 ? label('nothingSuits') : `${label('turnIt')}:`} ${parts.join('; ')}.`, isSmall: false });
