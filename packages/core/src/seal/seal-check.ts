@@ -14,12 +14,13 @@ import { hotHoldCheck } from './internal/checks/hot-hold-check.js';
 import { lipSpeedCheck } from './internal/checks/lip-speed-check.js';
 import { outsideFit } from './internal/checks/outside-fit.js';
 import { pressure } from './internal/checks/pressure.js';
+import { pushedOut } from './internal/checks/pushed-out.js';
 import { newLipInterferenceMm, shaftSize } from './internal/checks/shaft-size.js';
 import { surfaces } from './internal/checks/surfaces.js';
 import { explainSealCheck } from './internal/explain-seal-check.js';
 import { standardListsOf } from './internal/standard-lists.js';
 
-const checks = [outsideFit, boreLabel, hotHoldCheck, shaftSize, lipSpeedCheck, fluidAndHeat, pressure, facingAndRotation, surfaces, edgesAndRoom];
+const checks = [outsideFit, boreLabel, hotHoldCheck, shaftSize, lipSpeedCheck, fluidAndHeat, pressure, pushedOut, facingAndRotation, surfaces, edgesAndRoom];
 
 const measuredField = z.strictObject({
   meanMm: outputNumber('mean size', 'mm'),

@@ -7,7 +7,7 @@ import type { CheckContext } from './check-report.js';
 
 /** The working of a seal check, step by step, from the same context that the checks used. */
 export function explainSealCheck(context: CheckContext): readonly WorkingStep[] {
-  return [...sizeSteps(context), ...fitSteps(context), ...holdSteps(context), ...heatSteps(context), ...speedSteps(context)];
+  return [...sizeSteps(context), ...fitSteps(context), ...holdSteps(context), ...heatSteps(context), ...speedSteps(context), ...pushSteps(context)];
 }
 
 function sizeSteps({ sizes }: CheckContext): readonly WorkingStep[] {
@@ -81,4 +81,12 @@ function speedSteps({ situation, sizes, peripheralSpeedMps }: CheckContext): rea
   return [
     { kind: 'formula', symbol: 'v', meaning: 'peripheral speed under the lip', formula: 'pi * d * n / 60000', scope: { d: sizes.shaft?.meanMm ?? situation.seal.shaftMm, n }, value: peripheralSpeedMps, unit: 'm/s', source: plainGeometry },
   ];
+}
+
+function pushSteps({ situation }: CheckContext): readonly WorkingStep[] {
+  const { running, seal } = situation;
+  const peakMpa = Math.max(0, running?.pressureMpa ?? 0, running?.pressureLowMpa ?? 0, running?.pressureHighMpa ?? 0);
+  if (peakMpa === 0) return [];
+  const scope = { p: peakMpa, D: seal.outsideMm, d: seal.shaftMm };
+  return [{ kind: 'formula', symbol: 'F_p', meaning: 'force of the pressure on the ring between shaft and bore', formula: 'p * pi * (D^2 - d^2) / 4', scope, value: (peakMpa * Math.PI * (seal.outsideMm ** 2 - seal.shaftMm ** 2)) / 4, unit: 'N', source: plainMechanics }];
 }

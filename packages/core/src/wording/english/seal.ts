@@ -3,6 +3,9 @@ import type { Catalogue } from '../catalogue.js';
 /** English sentences of the seal check. */
 export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 'effects' | 'readings'> = {
   findings: {
+    'pressure-does-not-push-out': { says: 'Pressure of {peakMpa} pushes with {forceN}; friction alone holds {holdLowN} or more.' },
+    'pressure-may-push-out': { says: 'Pressure of {peakMpa} pushes with {forceN}; friction alone holds {holdLowN} to {holdHighN}.', todo: 'Look at the breather and the level. Hold the seal by a ring or a plate, or take one with a grooved rubber outside.' },
+    'pressure-pushes-out': { says: 'Pressure of {peakMpa} pushes the seal out with {forceN}; friction alone holds {holdLowN} to {holdHighN}.', todo: 'Hold the seal by a ring or a plate. Look at the breather first.' },
     'outside-no-allowance': {
       says: 'No table says how large a seal of {outsideMm} outside may be made, so its hold cannot be judged unmeasured.',
       todo: 'Measure the outside of the new seal.',
@@ -154,6 +157,7 @@ export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 
     'track-smooth': { says: 'The old track is smooth to the fingernail.' },
   },
   notChecked: {
+    'pushed-out-by-pressure': 'Whether the pressure pushes it out: no estimate of the hold is at hand.',
     'operator-form-temperature-in-uncertainty': 'The uncertainty counts the instrument alone, not the hand, the form of the part or its temperature.',
     'housing-stiffness': "The housing's own give (a thin wall opens under the case).",
     'rubber-cover-force': 'Force to push a rubber-covered seal in: no published estimate is at hand.',
