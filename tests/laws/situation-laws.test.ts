@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { verdicts, type Verdict } from '@seatwright/core';
+import { verdictOf, verdicts, type Verdict } from '@seatwright/core';
 import { extractionPlan, seatingPlan } from '@seatwright/core/handwork';
 import { sealCheck, type Situation } from '@seatwright/core/seal';
 import { numRuns } from './internal/num-runs.js';
@@ -75,4 +75,32 @@ test('more heat above 20 °C never improves the verdict', () => {
     }),
     { numRuns },
   );
+});
+
+test('the reading that is named would change the verdict, and nothing is named where none alone would', () => {
+  fc.assert(
+    fc.property(situations, (situation) => {
+      const { decidingReading, findings, verdict } = sealCheck.compute(situation);
+      const without = (path: string) => verdictOf(findings.filter(({ missing }) => missing !== path));
+      const missing = findings.flatMap((finding) => (finding.missing === undefined ? [] : [finding.missing]));
+      if (decidingReading === null) for (const path of missing) expect(without(path)).toBe(verdict);
+      else {
+        expect(without(decidingReading.path)).toBe(decidingReading.bestVerdict);
+        expect(rank(decidingReading.bestVerdict)).toBeLessThan(rank(verdict));
+      }
+    }),
+    { numRuns },
+  );
+});
+
+test('a place that lacks the bore alone names the bore', () => {
+  const { decidingReading } = sealCheck.compute({
+    shaft: { readings: [{ instrument: 'outside-micrometer', valuesMm: [19.98] }] },
+    bore: { material: 'gjl250' },
+    seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' },
+    running: { speedRpm: 1450, fluid: 'mineral-oil', fluidTemperatureC: 60 },
+    lipFacing: 'inward',
+    fluidSide: 'inside',
+  });
+  expect(decidingReading?.path).toBe('bore.readings');
 });

@@ -54,6 +54,8 @@ const outputField = z.strictObject({
   looseFromC: z.nullable(celsiusSpan),
   lipInterferenceMm: z.nullable(spanField('lip interference on this shaft, diametral', 'mm')),
   peripheralSpeedMps: z.nullable(outputNumber('peripheral speed under the lip', 'm/s')),
+  /** The one reading that alone would change the verdict, and the best that it could become. */
+  decidingReading: z.nullable(z.strictObject({ path: z.string().check(z.meta({ label: 'reading that would change the verdict', unit: '' })), bestVerdict: verdictField })),
   standardSizeLists: z.readonly(z.array(z.string().check(z.meta({ label: 'list of standard sizes that has this seal', unit: '' })))),
   ...candourFields,
 });
@@ -111,6 +113,7 @@ export const sealCheck = defineCalculation({
       looseFromC: hold !== null && hold.pushInForceN !== null ? (hot?.looseFromC ?? null) : null,
       lipInterferenceMm: lip === null || sizes.shaft === null ? null : { low: lip.low + lipShiftMm, high: lip.high + lipShiftMm },
       peripheralSpeedMps: context.peripheralSpeedMps,
+      decidingReading: decidingReadingOf(findings),
       standardSizeLists: standardListsOf(situation.seal),
       assumptions: [...(hold?.assumptions ?? []), ...reports.flatMap((report) => report.assumptions ?? [])],
       notChecked: [
@@ -123,6 +126,14 @@ export const sealCheck = defineCalculation({
   },
   explain: (situation) => explainSealCheck(contextOf(situation)),
 });
+
+/** Of the readings that are missing, the one without whose gaps the verdict would be better; null where none alone would change it. */
+function decidingReadingOf(findings: readonly Finding[]): SealCheckOutput['decidingReading'] {
+  const verdict = verdictOf(findings);
+  const missing = [...new Set(findings.flatMap((finding) => (finding.missing === undefined ? [] : [finding.missing])))];
+  const found = missing.map((path) => ({ path, bestVerdict: verdictOf(findings.filter((finding) => finding.missing !== path)) }));
+  return found.find(({ bestVerdict }) => bestVerdict !== verdict) ?? null;
+}
 
 const severityOrder: readonly Finding['severity'][] = ['bad', 'unknown', 'care', 'note', 'good'];
 
