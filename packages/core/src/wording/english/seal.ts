@@ -3,6 +3,21 @@ import type { Catalogue } from '../catalogue.js';
 /** English sentences of the seal check. */
 export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 'effects' | 'readings'> = {
   findings: {
+    'bore-needs-no-repair': { says: 'The bore ({boreMm}) keeps the hold that the standard lets happen: up to {boreUpToMm}.' },
+    'bore-has-grown': { says: 'The bore ({boreMm}) may be {overUm} over what keeps the hold.', todo: 'Measure again with a finer instrument before anything is cut.' },
+    'rubber-cover-takes-it-up': { says: 'A rubber-covered seal of the same size takes it up: at least {leastUm} of interference are left, {usefulUm} are asked for.' },
+    'rubber-cover-takes-up-little': { says: 'A rubber-covered seal of the same size keeps {leastUm} of interference, less than the {usefulUm} asked for.', todo: 'Take it only where a ring or plate holds it as well.' },
+    'rubber-cover-is-too-small': { says: 'Not even a rubber-covered seal of the same size fills this bore.' },
+    'sleeve-restores-bore': { says: 'A steel sleeve in a bore of {sleeveOutsideMm} {fit} restores it and stays tight at {hotC}. Its bore closes by up to {sleeveClosesUm}: finish it after pressing.' },
+    'sleeve-needs-material': { says: 'Whether a sleeve stays tight when hot depends on the housing, which is not named.', todo: 'Name the material of the housing.' },
+    'sleeve-leaves-no-wall': { says: 'A sleeve needs a bore of {sleeveOutsideMm}, which leaves a wall of {wallMm}: too thin.' },
+    'sleeve-finds-no-fit': { says: 'No fit keeps a steel sleeve tight in this housing at {hotC}.', todo: 'Take a sleeve of the metal of the housing.' },
+    'next-size-after-boring': { says: 'Bored out to {newOutsideMm}, it takes the next listed seal on the same shaft ({shaftMm}).', todo: 'See first that such a seal is to be had; the list is from memory.' },
+    'next-size-leaves-no-wall': { says: 'The next listed size ({newOutsideMm}) leaves a wall of {wallMm}: too thin.' },
+    'compound-fills-gap': { says: 'A retaining compound could fill the gap of up to {gapMm} (commonly up to {limitMm}). It glues; it does not press.', todo: 'Only degreased metal to metal, within the temperature and fluid that its maker gives.' },
+    'compound-makes-removal-hard': { says: 'The next one who takes this seal out will need heat and force.' },
+    'compound-gap-too-wide': { says: 'The gap of up to {gapMm} is wider than a retaining compound fills ({limitMm}).' },
+    'compound-not-on-rubber': { says: 'A retaining compound holds metal to metal, not rubber.' },
     'pressure-does-not-push-out': { says: 'Pressure of {peakMpa} pushes with {forceN}; friction alone holds {holdLowN} or more.' },
     'pressure-may-push-out': { says: 'Pressure of {peakMpa} pushes with {forceN}; friction alone holds {holdLowN} to {holdHighN}.', todo: 'Look at the breather and the level. Hold the seal by a ring or a plate, or take one with a grooved rubber outside.' },
     'pressure-pushes-out': { says: 'Pressure of {peakMpa} pushes the seal out with {forceN}; friction alone holds {holdLowN} to {holdHighN}.', todo: 'Hold the seal by a ring or a plate. Look at the breather first.' },
@@ -157,6 +172,11 @@ export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 
     'track-smooth': { says: 'The old track is smooth to the fingernail.' },
   },
   notChecked: {
+    'bore-can-be-machined-here': 'Whether this housing can be bored true to its shaft with what is at hand.',
+    'compound-against-fluid': 'Whether a retaining compound stands this fluid and heat: its maker says.',
+    'knurled-or-punched-bore': 'Knurling or punching the bore: the seal finds no even seat and leaks. Refused.',
+    'foil-around-the-seal': 'Foil around the seal: it creeps and leaks. Refused.',
+    'sealant-for-a-loose-fit': 'Sealant for a loose fit: it seals scratches, it does not hold. Refused.',
     'pushed-out-by-pressure': 'Whether the pressure pushes it out: no estimate of the hold is at hand.',
     'operator-form-temperature-in-uncertainty': 'The uncertainty counts the instrument alone, not the hand, the form of the part or its temperature.',
     'housing-stiffness': "The housing's own give (a thin wall opens under the case).",
@@ -178,6 +198,9 @@ export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 
     'lip-position-against-track': 'Where exactly the new lip runs against the old track.',
   },
   assumed: {
+    'sleeve-wall': 'Wall of a sleeve in the bore',
+    'retaining-gap': 'Widest gap for a retaining compound',
+    'endless-wall': 'Wall of the housing around the bore',
     'case-thickness': 'Thickness of the metal case',
     'case-yield': 'Yield strength of the metal case',
     'friction-pushing-in': 'Friction while pushing in',
@@ -188,6 +211,7 @@ export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 
     'no-pressure': 'Pressure across the lip',
   },
   effects: {
+    'which-repair': 'which repair will do',
     'force-and-hold': 'force, pressure and the hold when hot',
     'push-in-force': 'the force to push it in',
     'holding-force': 'the force it withstands',
