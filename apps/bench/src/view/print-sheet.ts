@@ -29,7 +29,7 @@ export function printSheet(context: SheetContext): TemplateResult | typeof nothi
         <seat-section without-table without-detail draw-width="400" mode="taking out" .situation=${context.situation} .extraction=${seal?.extraction ?? null} .seating=${seal?.seating ?? null} length-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}></seat-section>
       </div>
     </div>
-    <div class="columns">${inSections(withShortRepeats(rest.slice(0, end))).map((section) => html`<section>${section.map(renderBlockOnPaper)}</section>`)}<section class="fine">${rest.slice(end).map(renderBlockOnPaper)}</section></div>
+    <div class="columns">${inSections(withShortRepeats(rest.slice(0, end))).map((section) => html`<section>${section.map(renderBlockOnPaper)}</section>`)}<section class="fine">${byHowHeld(rest.slice(end)).map(renderBlockOnPaper)}</section></div>
     <p class="name">${words.name}</p>
   </div>`;
 }
@@ -48,6 +48,23 @@ function withShortRepeats(blocks: readonly SheetBlock[]): readonly SheetBlock[] 
     }),
   });
   return blocks.map((block) => (block.kind === 'list' && block.isNumbered ? { ...block, items: block.items.map(once) } : block));
+}
+
+/** Assumptions and sources on paper, those held alike together: the mark stands once before them instead of in each. */
+function byHowHeld(blocks: readonly SheetBlock[]): readonly SheetBlock[] {
+  const marks = ['memoryMark', 'practiceMark', 'computedMark', 'pageMark'].map((key) => english.labels[key] ?? key);
+  return blocks.map((block, i) => {
+    const heading = blocks[i - 1];
+    const isMarked = heading?.kind === 'heading' && (heading.text === english.labels['sources'] || heading.text === english.labels['assumed']);
+    if (!isMarked || block.kind !== 'list') return block;
+    const groups = new Map<string, string[]>();
+    for (const { text } of block.items) {
+      const held = marks.find((mark) => text.includes(` (${mark})`)) ?? '';
+      groups.set(held, [...(groups.get(held) ?? []), (held === '' ? text : text.replace(` (${held})`, '')).replace(/\.$/u, '')]);
+    }
+    const items = [...groups].map(([held, sources]): SheetItem => ({ text: held === '' ? sources.join('; ') : `${held.charAt(0).toUpperCase()}${held.slice(1)}: ${sources.join('; ')}`, tone: 'plain', below: [] }));
+    return { ...block, items };
+  });
 }
 
 /** Each heading with what follows it. */
