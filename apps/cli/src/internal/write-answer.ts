@@ -19,11 +19,34 @@ function entryLines(name: string, item: unknown, indent: string, around: string)
   if (typeof item !== 'object') return [`${indent}${name}: ${item === true ? 'yes' : 'no'}`];
   if (Array.isArray(item)) {
     if (item.length === 0) return [];
+    const table = flatTable(item);
+    if (table !== null) return [`${indent}${name}:`, ...tableLines(table, `${indent}  `)];
     return [`${indent}${name}:`, ...item.flatMap((entry: unknown) => listEntry(name, entry, indent))];
   }
   const span = item as { readonly low?: unknown; readonly high?: unknown };
   if (typeof span.low === 'number' && typeof span.high === 'number') return [`${indent}${name}: ${writeValue(name, span.low)} to ${writeValue(name, span.high)}`];
   return [`${indent}${name}:`, ...linesOf(item, `${indent}  `, name)];
+}
+
+const longEnoughForTable = 4;
+
+/** Many entries of the same plain numbers and words read better side by side. */
+function flatTable(list: readonly unknown[]): readonly Readonly<Record<string, Cell>>[] | null {
+  const [first] = list;
+  if (list.length < longEnoughForTable || typeof first !== 'object' || first === null) return null;
+  const names = Object.keys(first).join();
+  const isAlike = (entry: unknown) => typeof entry === 'object' && entry !== null && Object.keys(entry).join() === names && !('severity' in entry) && Object.values(entry).every((cell) => cell === null || ['number', 'string', 'boolean'].includes(typeof cell));
+  return list.every(isAlike) ? (list as readonly Readonly<Record<string, Cell>>[]) : null;
+}
+
+type Cell = number | string | boolean | null;
+
+function tableLines(list: readonly Readonly<Record<string, Cell>>[], indent: string): readonly string[] {
+  const names = Object.keys(list[0] ?? {});
+  const cell = (name: string, value: Cell) => (typeof value === 'number' ? writeValue(name, value) : value === null ? '-' : typeof value === 'boolean' ? (value ? 'yes' : 'no') : (english.values[value] ?? value));
+  const rows = [names, ...list.map((entry) => names.map((name) => cell(name, entry[name] ?? null)))];
+  const widths = names.map((_, c) => Math.max(...rows.map((row) => row[c]?.length ?? 0)));
+  return rows.map((row) => `${indent}${row.map((text, c) => text.padStart(widths[c] ?? 0)).join('  ')}`);
 }
 
 function listEntry(name: string, entry: unknown, indent: string): readonly string[] {

@@ -186,6 +186,7 @@ function kindOf({ leastInterferenceUm, mostInterferenceUm }: State): FitAtTemper
 
 /**
  * Where both parts, warmed (+1) or cooled (−1) together from 20 °C, change over. The first of them may do so already at 20 °C.
+ * null where this way leads away from it.
  * Loose: nothing presses any more; tight: no clearance is left.
  */
 function crossing(parts: Parts, into: 'loose' | 'tight', direction: 1 | -1): Crossing {
@@ -201,6 +202,8 @@ function crossing(parts: Parts, into: 'loose' | 'tight', direction: 1 | -1): Cro
   const rates = pairs.map((pair) => pair.shaft - pair.hole);
   const reach = direction === 1 ? hottestC - referenceC : referenceC - coldestC;
   const at = (kelvins: number): number | null => (kelvins <= reach ? referenceC + direction * kelvins : null);
+  const isThereAlready = kelvinsFor(last, 0) === 0;
+  if (!isThereAlready && !rates.some((rate) => sign * direction * rate > 0)) return null;
   const earliest = at(Math.min(...rates.map((rate) => kelvinsFor(first, rate))));
   if (earliest === null) return null;
   return {
