@@ -45,6 +45,7 @@ const suffixes: readonly (readonly [suffix: string, unit: string])[] = [
   ['Probability', ''],
   ['Count', ''],
   ['version', ''],
+  ['seed', ''],
   ['hours', 'h'],
   ['hoursPerYear', 'h'],
   ['C', '°C'],

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { deviationField, forceField, lengthField } from '../quantity/index.js';
-import { candourFields, choiceField, contradiction, defineCalculation, noSolution, numberField, outputNumber, plainMechanics, yesNoField, source, type WorkingStep } from '../result/index.js';
+import { candourFields, choiceField, contradiction, defineCalculation, noSolution, numberField, wholeNumberField, outputNumber, plainMechanics, yesNoField, source, type WorkingStep } from '../result/index.js';
 import { fitsWithin, type FitCandidate } from '../tolerance/index.js';
 import { jointShape } from './internal/joint-shape.js';
 import { jointState, type JointState } from './internal/joint-state.js';
@@ -22,7 +22,7 @@ const inputField = z.strictObject({
   pressLimitN: z.optional(forceField({ label: 'force that the press has', unit: 'N', over: 0, upTo: 1e9 })),
   mustStayTight: z.optional(yesNoField({ label: 'some interference must be left at the temperatures of the joint' })),
   mustStayElastic: z.optional(yesNoField({ label: 'the hub must not begin to flow' })),
-  maximumCandidateCount: z.optional(numberField({ label: 'how many fits to list', unit: '', from: 1, upTo: 200, typical: '10' })),
+  maximumCandidateCount: z.optional(wholeNumberField({ label: 'how many fits to list', unit: '', from: 1, upTo: 200, typical: '10' })),
 });
 
 const candidateField = z.strictObject({

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { lengthField } from '../quantity/index.js';
-import { candourFields, defineCalculation, invalidInput, numberField, outputNumber, plainMechanics, type Span, type WorkingStep } from '../result/index.js';
+import { candourFields, defineCalculation, invalidInput, wholeNumberField, outputNumber, plainMechanics, type Span, type WorkingStep } from '../result/index.js';
 import { jointShape } from './internal/joint-shape.js';
 import { jointState, type JointState } from './internal/joint-state.js';
 import { frictionSource } from './internal/press-friction.js';
@@ -9,7 +9,7 @@ import { realPressureMpa } from './internal/real-pressure.js';
 const inputField = z.strictObject({
   ...jointShape,
   leadInMm: z.optional(lengthField({ label: 'length of the lead-in, over which the interference grows from nothing', unit: 'mm', from: 0, upTo: 1000, typical: '2' })),
-  curvePointCount: z.optional(numberField({ label: 'points of the curve', unit: '', from: 2, upTo: 2000, typical: '41' })),
+  curvePointCount: z.optional(wholeNumberField({ label: 'points of the curve', unit: '', from: 2, upTo: 2000, typical: '41' })),
 });
 
 const outputField = z.strictObject({
@@ -49,7 +49,7 @@ export const pushForce = defineCalculation({
     const leadInMm = leadInOf(input);
     const p = realPressureMpa(state);
     const perMm = Math.PI * input.jointDiameterMm * p;
-    const points = Math.floor(input.curvePointCount ?? usualPoints);
+    const points = input.curvePointCount ?? usualPoints;
     const curve = Array.from({ length: points }, (_, i) => {
       const depthMm = (input.lengthMm * i) / (points - 1);
       const grips = perMm * engagedMm(depthMm, leadInMm);

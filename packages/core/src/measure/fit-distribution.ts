@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { deviationField, lengthField } from '../quantity/index.js';
-import { candourFields, defineCalculation, numberField, outputNumber, source, type WorkingStep } from '../result/index.js';
+import { candourFields, defineCalculation, numberField, wholeNumberField, outputNumber, source, type WorkingStep } from '../result/index.js';
 import { clearanceDistribution, type ClearanceDistribution } from './internal/clearance-distribution.js';
 import { readSpread, type ReadSpread } from './internal/read-spread.js';
 import { simulateClearance, type SimulatedClearance } from './internal/simulate-clearance.js';
@@ -14,9 +14,9 @@ const inputField = z.strictObject({
   quantilesAtProbability: z.optional(
     z.array(numberField({ label: 'share of fits that do not pass the clearance asked for', unit: '', over: 0, below: 1 })).check(z.minLength(1), z.maxLength(100)),
   ),
-  drawCount: z.optional(numberField({ label: 'pairs of parts to pick at random', unit: '', from: 1000, upTo: 5_000_000, help: 'left out: none are picked, and the exact answer stands alone', typical: '100000' })),
-  seedCount: z.optional(numberField({ label: 'seed of the random picks', unit: '', from: 0, upTo: 4_294_967_295, typical: '1' })),
-  curvePointCount: z.optional(numberField({ label: 'points of the curve', unit: '', from: 2, upTo: 2000, typical: '121' })),
+  drawCount: z.optional(wholeNumberField({ label: 'pairs of parts to pick at random', unit: '', from: 1000, upTo: 5_000_000, help: 'left out: none are picked, and the exact answer stands alone', typical: '100000' })),
+  seed: z.optional(wholeNumberField({ label: 'seed of the random picks', unit: '', from: 0, upTo: 4_294_967_295, typical: '1' })),
+  curvePointCount: z.optional(wholeNumberField({ label: 'points of the curve', unit: '', from: 2, upTo: 2000, typical: '121' })),
 });
 
 const limitsField = z.strictObject({
@@ -42,7 +42,7 @@ const outputField = z.strictObject({
   worstCase: limitsField,
   rootSumSquare: limitsField,
   exact: z.strictObject({ ...spreadShape, curve: z.readonly(z.array(z.strictObject({ clearanceUm: outputNumber('clearance, interference negative', 'µm'), cumulativeProbability: outputNumber('share of fits up to there', '') }))) }),
-  simulated: z.nullable(z.strictObject({ ...spreadShape, drawCount: outputNumber('pairs of parts picked', ''), seedCount: outputNumber('seed', '') })),
+  simulated: z.nullable(z.strictObject({ ...spreadShape, drawCount: outputNumber('pairs of parts picked', ''), seed: outputNumber('seed', '') })),
   ...candourFields,
 });
 
@@ -75,13 +75,13 @@ export const fitDistribution = defineCalculation({
     const asked = input.quantilesAtProbability ?? usualQuantiles;
     const over = input.interferenceOverUm ?? null;
     const worstCase = { minimumClearanceUm: settled(hole.lowUm - shaft.highUm), maximumClearanceUm: settled(hole.highUm - shaft.lowUm) };
-    const seed = Math.floor(input.seedCount ?? 1);
-    const drawCount = input.drawCount === undefined ? null : Math.floor(input.drawCount);
+    const seed = input.seed ?? 1;
+    const drawCount = input.drawCount ?? null;
     return {
       worstCase,
       rootSumSquare: rootSumSquare(hole, shaft),
-      exact: { ...exactly(exact, asked, over), curve: curve(exact, hole, shaft, Math.floor(input.curvePointCount ?? usualCurvePoints)) },
-      simulated: drawCount === null ? null : { ...counted(simulateClearance(hole.spread, shaft.spread, drawCount, seed, over ?? Infinity), asked, over), drawCount, seedCount: seed },
+      exact: { ...exactly(exact, asked, over), curve: curve(exact, hole, shaft, input.curvePointCount ?? usualCurvePoints) },
+      simulated: drawCount === null ? null : { ...counted(simulateClearance(hole.spread, shaft.spread, drawCount, seed, over ?? Infinity), asked, over), drawCount, seed },
       assumptions: [...hole.assumptions, ...shaft.assumptions],
       notChecked: ['parts-picked-independently', 'fit-away-from-20-c', 'form-and-roughness'],
     };

@@ -22,6 +22,11 @@ export function numberField(meta: NumberFieldMeta): z.ZodMiniNumber<number> {
   return field.check(z.meta(shown));
 }
 
+/** A whole number with its permitted range: a count or a seed. */
+export function wholeNumberField(meta: NumberFieldMeta): z.ZodMiniNumber<number> {
+  return numberField(meta).check(z.refine((value) => Number.isInteger(value), { error: 'expected a whole number' }));
+}
+
 /** A number of an output: finite, unit in the name, nothing else promised. */
 export function outputNumber(label: string, unit: string): z.ZodMiniNumber<number> {
   return z.number().check(z.meta({ label, unit }));

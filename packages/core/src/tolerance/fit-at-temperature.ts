@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { materialField, partMaterial, partMaterialField, type Material } from '../material/index.js';
 import { lengthField, temperatureField } from '../quantity/index.js';
-import { candourFields, choiceField, contradiction, defineCalculation, numberField, outputNumber, plainGeometry, source, spanField, textField, type Assumption, type Span, type WorkingStep } from '../result/index.js';
+import { candourFields, choiceField, contradiction, defineCalculation, wholeNumberField, outputNumber, plainGeometry, source, spanField, textField, type Assumption, type Span, type WorkingStep } from '../result/index.js';
 import { inchFit } from './inch-fit.js';
 import { nominalField } from './internal/nominal-field.js';
 import { partDeviations, partLimitsField, type PartDeviations } from './part-limits-field.js';
@@ -23,7 +23,7 @@ const inputField = z
     shaftTemperatureC: z.optional(temperature('temperature of the shaft')),
     fromC: z.optional(temperature('coldest end of the curve')),
     toC: z.optional(temperature('hottest end of the curve')),
-    curvePointCount: z.optional(numberField({ label: 'points of the curve', unit: '', from: 2, upTo: 2000, typical: '35' })),
+    curvePointCount: z.optional(wholeNumberField({ label: 'points of the curve', unit: '', from: 2, upTo: 2000, typical: '35' })),
     lengthMm: z.optional(lengthField({ label: 'length along the shaft that grows', unit: 'mm', over: 0, upTo: 10_000 })),
     materials: z.optional(z.array(materialField).check(z.maxLength(200))),
   })
@@ -95,7 +95,7 @@ export const fitAtTemperature = defineCalculation({
     const at20C = stateAt(parts, 0, 0);
     const { holeC, shaftC } = temperaturesOf(input);
     const atTemperature = stateAt(parts, holeC - referenceC, shaftC - referenceC);
-    const [fromC, toC, count] = [input.fromC ?? -20, input.toC ?? 150, Math.floor(input.curvePointCount ?? usualCurvePoints)];
+    const [fromC, toC, count] = [input.fromC ?? -20, input.toC ?? 150, input.curvePointCount ?? usualCurvePoints];
     const shift = shiftOf(parts, holeC - referenceC, shaftC - referenceC);
     return {
       kind: kindOf(atTemperature),
