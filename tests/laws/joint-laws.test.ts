@@ -310,15 +310,89 @@ test('three rings of one material: closed form by superposing two fits', () => {
   expect(joints[1]?.contactPressureMpa).toBeCloseTo(p2, 8);
 });
 
-test('a ring cut in two with no interference between changes nothing while the cut presses', () => {
+test('ring-stack: every assumption and every gap has words, and the schema is met', () => {
   fc.assert(
-    fc.property(fc.integer({ min: 1, max: 99 }), fc.integer({ min: 10, max: 200 }), fc.integer({ min: 0, max: 120 }), material, (share, interferenceUm, temperatureC, hub) => {
-      const cut = 40 + (40 * share) / 100;
-      const whole = ringStack.compute({ rings: [{ insideMm: 10, outsideMm: 40, material: 'steel-c45', temperatureC: 20 }, { insideMm: 40, outsideMm: 80, material: hub, temperatureC: 20 }], interferencesUm: [interferenceUm] });
-      const parts = ringStack.compute({ rings: [{ insideMm: 10, outsideMm: 40, material: 'steel-c45', temperatureC: 20 }, { insideMm: 40, outsideMm: cut, material: hub, temperatureC: 20 }, { insideMm: cut, outsideMm: 80, material: hub, temperatureC: 20 }], interferencesUm: [interferenceUm, 0] });
-      expect(temperatureC).toBeGreaterThanOrEqual(0);
-      expect(parts.joints[0]?.contactPressureMpa).toBeCloseTo(whole.joints[0]?.contactPressureMpa ?? Number.NaN, 7);
-      expect(parts.rings[2]?.outsideDisplacementUm).toBeCloseTo(whole.rings[1]?.outsideDisplacementUm ?? Number.NaN, 7);
+    fc.property(stacks, (input) => {
+      const output = ringStack.compute(input);
+      expect((ringStack.output['~standard'].validate(JSON.parse(JSON.stringify(output))) as { readonly issues?: unknown }).issues).toBeUndefined();
+      for (const { name, effect } of output.assumptions) {
+        expect(Object.keys(english.assumed), name).toContain(name);
+        expect(Object.keys(english.effects), effect).toContain(effect);
+      }
+      for (const code of output.notChecked) expect(Object.keys(english.notChecked), code).toContain(code);
+    }),
+    { numRuns },
+  );
+});
+
+test('ring-stack: warming and turning are worth as much as the interference they add', () => {
+  fc.assert(
+    fc.property(stacks, (input) => {
+      const hot = ringStack.compute(input);
+      const { speedRpm: _speed, ...still } = input;
+      const cold = ringStack.compute({ ...still, rings: input.rings.map(({ temperatureC: _temperature, ...ring }) => ring), interferencesUm: hot.joints.map(({ effectiveInterferenceUm }) => effectiveInterferenceUm) });
+      cold.joints.forEach(({ contactPressureMpa, openGapUm }, j) => {
+        expect(contactPressureMpa).toBeCloseTo(hot.joints[j]?.contactPressureMpa ?? Number.NaN, 6);
+        expect(openGapUm).toBeCloseTo(hot.joints[j]?.openGapUm ?? Number.NaN, 6);
+      });
+    }),
+    { numRuns },
+  );
+});
+
+test('ring-stack: more interference in one joint lowers no pressure and widens no gap anywhere', () => {
+  fc.assert(
+    fc.property(stacks, fc.nat(6), fc.integer({ min: 1, max: 100 }), (input, place, more) => {
+      const at = place % input.interferencesUm.length;
+      const base = ringStack.compute(input);
+      const tighter = ringStack.compute({ ...input, interferencesUm: input.interferencesUm.map((um, j) => (j === at ? um + more : um)) });
+      base.joints.forEach(({ contactPressureMpa, openGapUm }, j) => {
+        const after = tighter.joints[j];
+        expect(after?.contactPressureMpa).toBeGreaterThanOrEqual(contactPressureMpa - 1e-8 * Math.max(1, contactPressureMpa));
+        expect(after?.openGapUm).toBeLessThanOrEqual(openGapUm + 1e-6);
+      });
+    }),
+    { numRuns },
+  );
+});
+
+test('ring-stack: no ring bears more inside its wall than at its bore or outside, still or turning', () => {
+  fc.assert(
+    fc.property(stacks, fc.integer({ min: 1, max: 99 }), (input, share) => {
+      // Any ring cut at any place, the cut held together by what presses there: the new faces bear no more than the old ones.
+      const { joints: [joint], rings: [inner, outer] } = ringStack.compute({ ...input, rings: input.rings.slice(0, 2), interferencesUm: [200] });
+      const [first, second] = input.rings;
+      if (joint === undefined || first === undefined || second === undefined || inner === undefined || outer === undefined || joint.contactPressureMpa === 0) return;
+      const cutMm = second.insideMm + ((second.outsideMm - second.insideMm) * share) / 100;
+      const cut = ringStack.compute({ ...input, rings: [first, { ...second, outsideMm: cutMm }, { ...second, insideMm: cutMm }], interferencesUm: [200, 0] });
+      if (cut.joints[1]?.openGapUm !== 0) return;
+      const worst = Math.max(outer.vonMisesMpa.bore ?? 0, outer.vonMisesMpa.outside);
+      expect(cut.rings[1]?.vonMisesMpa.outside).toBeLessThanOrEqual(worst * (1 + 1e-6) + 1e-6);
+      expect(cut.rings[2]?.vonMisesMpa.bore).toBeLessThanOrEqual(worst * (1 + 1e-6) + 1e-6);
+    }),
+    { numRuns },
+  );
+});
+
+test('a ring cut in two with no interference between changes nothing while the cut presses, warm or turning', () => {
+  fc.assert(
+    fc.property(stacks, fc.nat(7), fc.integer({ min: 1, max: 99 }), (input, place, share) => {
+      const at = place % input.rings.length;
+      const whole = input.rings[at];
+      if (whole === undefined) return;
+      const cutMm = whole.insideMm + ((whole.outsideMm - whole.insideMm) * share) / 100;
+      const rings = [...input.rings.slice(0, at), { ...whole, outsideMm: cutMm }, { ...whole, insideMm: cutMm }, ...input.rings.slice(at + 1)];
+      const parts = ringStack.compute({ ...input, rings, interferencesUm: [...input.interferencesUm.slice(0, at), 0, ...input.interferencesUm.slice(at)] });
+      if (parts.joints[at]?.openGapUm !== 0) return;
+      const one = ringStack.compute(input);
+      const kept = parts.joints.filter((_, j) => j !== at);
+      one.joints.forEach(({ contactPressureMpa, openGapUm }, j) => {
+        const scale = Math.max(1, contactPressureMpa);
+        expect((kept[j]?.contactPressureMpa ?? Number.NaN) / scale).toBeCloseTo(contactPressureMpa / scale, 6);
+        expect(kept[j]?.openGapUm).toBeCloseTo(openGapUm, 5);
+      });
+      expect(parts.rings.at(-1)?.outsideDisplacementUm).toBeCloseTo(one.rings.at(-1)?.outsideDisplacementUm ?? Number.NaN, 5);
+      expect(parts.rings[0]?.boreDisplacementUm).toBeCloseTo(one.rings[0]?.boreDisplacementUm ?? Number.NaN, 5);
     }),
     { numRuns },
   );

@@ -9,6 +9,8 @@ import { spinOf, turningGrowthMm, turningStress } from './internal/turning-ring.
 import type { Tridiagonal } from './internal/tridiagonal.js';
 
 const longestMm = 100_000;
+/** How far, in millionths of a millimetre, the nominal diameters of two neighbours may differ and still be one joint. */
+const agreementNm = 1;
 
 const ringField = z.strictObject({
   insideMm: lengthField({ label: 'inside of the ring', unit: 'mm', from: 0, upTo: longestMm, help: '0: a solid cylinder, the innermost alone' }),
@@ -34,8 +36,8 @@ const jointField = z.strictObject({
 });
 
 const ringOutField = z.strictObject({
-  boreDisplacementUm: outputNumber('growth of the bore against 20 °C and free', 'µm'),
-  outsideDisplacementUm: outputNumber('growth of the outside against 20 °C and free', 'µm'),
+  boreDisplacementUm: outputNumber('growth of the bore on the diameter, by heat, turning and pressure, against the free ring at 20 °C', 'µm'),
+  outsideDisplacementUm: outputNumber('growth of the outside on the diameter, by heat, turning and pressure, against the free ring at 20 °C', 'µm'),
   hoopStressMpa: z.strictObject({ bore: z.nullable(outputNumber('hoop stress at the bore', 'MPa')), outside: outputNumber('hoop stress at the outside', 'MPa') }),
   vonMisesMpa: z.strictObject({ bore: z.nullable(outputNumber('stress of von Mises at the bore; solid: none', 'MPa')), outside: outputNumber('stress of von Mises at the outside', 'MPa') }),
   yields: z.nullable(z.boolean().check(z.meta({ label: 'the ring yields', unit: '' }))),
@@ -51,7 +53,8 @@ export type RingStackInput = z.infer<typeof inputField>;
 export type RingStackOutput = z.infer<typeof outputField>;
 
 /** Any number of rings in each other, as one linear system whose joints push but never pull.  gap = K·p − U ≥ 0,  p ≥ 0,  gap·p = 0
- * Plane stress, equal lengths; K is tridiagonal. Each ring has its own temperature, and all turn together.
+ * Plane stress, equal lengths; K is tridiagonal. Each ring has its own temperature, and all turn together. Neighbours meet on one
+ * nominal diameter, given alike to within 1e-6 mm. Growth counts from the free ring at 20 °C, so heat and turning are in it.
  * @returns n − 1 joints with pressure [MPa] and gap [µm]; n rings with the growth of their diameters [µm] and stresses [MPa]
  * @throws CalculationError invalid-input | contradiction
  * @source timoshenko-strength-2, compound cylinders and rotating discs (held as: memory); contact cottle-pang-stone-1992 (held as: memory)
@@ -104,7 +107,7 @@ function stackOf(input: RingStackInput): Stack {
     if (insideMm === 0 && k > 0) throw invalidInput(`${path}.insideMm`, insideMm, 'over 0', 'only the innermost ring may be solid');
     if (insideMm >= outsideMm) throw contradiction([`${path}.insideMm`, `${path}.outsideMm`], 'the inside must be smaller than the outside');
     const before = given[k - 1];
-    if (before !== undefined && Math.abs(before.outsideMm - insideMm) > 1e-6) {
+    if (before !== undefined && Math.round(Math.abs(before.outsideMm - insideMm) * 1e6) > agreementNm) {
       throw contradiction([`rings[${k - 1}].outsideMm`, `${path}.insideMm`], 'neighbours meet on one nominal diameter; what they differ by goes into interferencesUm');
     }
     const material = partMaterial(stated, input.materials, `${path}.material`);
