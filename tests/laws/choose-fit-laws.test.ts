@@ -85,10 +85,45 @@ test('a load, a press and a hub that stays elastic: each fit listed does what it
   );
 });
 
-test('the working holds', () => {
-  const input: ChooseFitInput = { nominalMm: 40, joint, torqueNm: 300, pressLimitN: 80_000, mustStayElastic: true };
+test('a joint that heat tightens is chosen to hold cold and not to flow hot', () => {
+  const warm = { ...joint, shaft: 'al-6061-t6', temperatureC: 120, frictionCoefficient: 0.1 } as const;
+  const holds = chooseFit.run({ nominalMm: 40, joint: warm, torqueNm: 100, maximumCandidateCount: 200 });
+  const cold = chooseFit.run({ nominalMm: 40, joint: { ...warm, temperatureC: 20 }, torqueNm: 100, maximumCandidateCount: 200 });
+  expect(holds.leastInterferenceUm).toBe(cold.leastInterferenceUm);
+  expect(holds.candidates[0]?.leastInterferenceUm).toBeGreaterThan(0);
+  const elastic = chooseFit.run({ nominalMm: 40, joint: warm, leastInterferenceUm: 5, mustStayElastic: true, maximumCandidateCount: 200 });
+  expect(elastic.candidateCount).toBeGreaterThan(0);
+  for (const { mostInterferenceUm } of elastic.candidates) {
+    for (const temperatureC of [20, 120]) expect(pressJoint.run({ jointDiameterMm: 40, ...warm, temperatureC, interferenceUm: mostInterferenceUm }).elasticPlastic).toBeNull();
+  }
+});
+
+test('the guarantee of a load holds at 20 °C and at the temperatures of the joint, whatever the pair', () => {
+  const metals = ['steel-c45', 'al-6061-t6', 'gjs500', 'mg-az91d'] as const;
+  fc.assert(
+    fc.property(fc.constantFrom(...metals), fc.constantFrom(...metals), fc.integer({ min: -30, max: 150 }), fc.integer({ min: 20, max: 300 }), fc.boolean(), (shaft, hub, temperatureC, torqueNm, mustStayElastic) => {
+      const pair = { ...joint, shaft, hub, frictionCoefficient: 0.12 };
+      const output = tried({ nominalMm: 40, joint: { ...pair, temperatureC }, torqueNm, mustStayElastic });
+      for (const { leastInterferenceUm, mostInterferenceUm } of output?.candidates ?? []) {
+        for (const at of [20, temperatureC]) {
+          expect(pressJoint.compute({ jointDiameterMm: 40, ...pair, temperatureC: at, interferenceUm: leastInterferenceUm }).torqueNm).toBeGreaterThanOrEqual(torqueNm - 1e-6);
+          if (mustStayElastic) expect(pressJoint.compute({ jointDiameterMm: 40, ...pair, temperatureC: at, interferenceUm: mostInterferenceUm }).elasticPlastic).toBeNull();
+        }
+      }
+    }),
+    { numRuns: runs },
+  );
+});
+
+test.each([
+  [{ torqueNm: 300, pressLimitN: 80_000, mustStayElastic: true }, 2],
+  [{ torqueNm: 300, mustStayElastic: true }, 2],
+  [{ axialForceN: 2000, pressLimitN: 40_000 }, 2],
+  [{ leastInterferenceUm: 10, mostInterferenceUm: 80 }, 0],
+])('the working of %j holds', (wanted, formulaCount) => {
+  const input: ChooseFitInput = { nominalMm: 40, joint: { ...joint, frictionCoefficient: 0.12 }, ...wanted };
   const output = chooseFit.compute(input);
-  expect(expectWorkingHolds(chooseFit.explain(input, output))).toBe(1);
+  expect(expectWorkingHolds(chooseFit.explain(input, output))).toBe(formulaCount);
 });
 
 test.each([

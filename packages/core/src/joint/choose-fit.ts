@@ -20,8 +20,8 @@ const inputField = z.strictObject({
   torqueNm: z.optional(numberField({ label: 'torque that it must carry', unit: 'N·m', over: 0, upTo: 1e9 })),
   axialForceN: z.optional(forceField({ label: 'axial force that it must carry', unit: 'N', over: 0, upTo: 1e9 })),
   pressLimitN: z.optional(forceField({ label: 'force that the press has', unit: 'N', over: 0, upTo: 1e9 })),
-  mustStayTight: z.optional(yesNoField({ label: 'some interference must be left at the temperatures of the joint' })),
-  mustStayElastic: z.optional(yesNoField({ label: 'the hub must not begin to flow' })),
+  mustStayTight: z.optional(yesNoField({ label: 'it must be tight at 20 °C and at the temperatures of the joint' })),
+  mustStayElastic: z.optional(yesNoField({ label: 'the hub must not begin to flow, at 20 °C and at the temperatures of the joint' })),
   maximumCandidateCount: z.optional(wholeNumberField({ label: 'how many fits to list', unit: '', from: 1, upTo: 200, typical: '10' })),
 });
 
@@ -33,7 +33,7 @@ const candidateField = z.strictObject({
   leastInterferenceUm: outputNumber('smallest interference; clearance below zero', 'µm'),
   mostInterferenceUm: outputNumber('largest interference; clearance below zero', 'µm'),
   fitToleranceUm: outputNumber('tolerance of the fit', 'µm'),
-  contactPressureLowMpa: z.nullable(outputNumber('contact pressure at the least, at the temperatures of the joint', 'MPa')),
+  contactPressureLowMpa: z.nullable(outputNumber('contact pressure at the least, at the worse of 20 °C and the temperatures of the joint', 'MPa')),
   contactPressureHighMpa: z.nullable(outputNumber('contact pressure at the most, at 20 °C', 'MPa')),
   torqueNm: z.nullable(outputNumber('torque that it carries at the least', 'N·m')),
   axialForceN: z.nullable(outputNumber('axial force that it carries at the least', 'N')),
@@ -57,8 +57,9 @@ export type ChooseFitOutput = z.infer<typeof outputField>;
 const usualCount = 10;
 
 /** Which ISO fits guarantee what is wanted: a window of interference or clearance, a load, a press, a fit that stays tight when hot.
- *   U ≥ 1000·p·K + G − U_t with p = F/(μ·π·d·L);  U ≤ 1000·p·K + G with p = F_press/(μ·π·d·L) or where the hub begins to flow
- * Loads count the low end of friction and the worse end of the expansion coefficients; the press counts the high end of friction.
+ *   U ≥ 1000·p·K + U_lost with p = F/(μ·π·d·L);  U ≤ 1000·p·K + G with p = F_press/(μ·π·d·L);  U ≤ 1000·p·K − U_gained where the hub begins to flow
+ * Loads count the low end of friction, the worse end of the expansion coefficients and the worse of 20 °C and the temperatures of
+ * the joint: a joint that heat tightens must hold cold, too. The press counts the high end of friction and 20 °C.
  * @returns the window at 20 °C [µm] and what sets it; fits that keep to it, preferred first, then the easiest to make
  * @throws CalculationError invalid-input | contradiction | outside-table | no-solution (names the nearest)
  * @source iso-286-1-2010 (held as: page); plain-mechanics (computed); preference iso-1829-1975 (held as: memory)
@@ -85,7 +86,7 @@ export const chooseFit = defineCalculation({
       notChecked: wanted.state === null ? ['fit-away-from-20-c', 'form-and-roughness'] : ['edge-pressure', 'form-and-roughness'],
     };
   },
-  explain: (input, output) => working(windowOf(input), output),
+  explain: (input, output) => working(windowOf(input), input, output),
 });
 
 interface End<Because> {
@@ -120,9 +121,14 @@ function asked(interferenceUm: number | undefined, clearanceUm: number | undefin
   return clearanceUm === undefined ? null : { um: -clearanceUm + 0, because: 'as asked' };
 }
 
-/** What is lost between 20 °C and the temperatures of the joint, at the worse end of the expansion coefficients. */
-function lostUm({ effectiveSpanUm }: JointState): number {
-  return -effectiveSpanUm.low;
+/** Interference lost by smoothing and heat at the worse of 20 °C and the temperatures of the joint, at the worse end of the expansion coefficients. */
+function lostUm({ effectiveSpanUm, smoothingUm }: JointState): number {
+  return Math.max(-effectiveSpanUm.low, smoothingUm);
+}
+
+/** Interference gained by heat, less smoothing, at the tighter of 20 °C and the temperatures of the joint, at the tighter end of the expansion coefficients. */
+function gainedUm({ effectiveSpanUm, smoothingUm }: JointState): number {
+  return Math.max(effectiveSpanUm.high, -smoothingUm);
 }
 
 function forLoad(state: JointState, loadN: number | null, areaMm2: number): readonly End<'load'>[] {
@@ -142,10 +148,11 @@ function forPress({ pressLimitN }: ChooseFitInput, { friction, compliance, smoot
   return [{ um: (1000 * compliance * pressLimitN) / (friction.high * areaMm2) + lost, because: 'press' }];
 }
 
-function forFlow({ mustStayElastic }: ChooseFitInput, { hub: ring, hubMaterial, compliance, smoothingUm: lost }: JointState): readonly End<'flow of the hub'>[] {
+function forFlow({ mustStayElastic }: ChooseFitInput, state: JointState): readonly End<'flow of the hub'>[] {
   if (mustStayElastic !== true) return [];
+  const { hub: ring, hubMaterial, compliance } = state;
   if (hubMaterial.yieldMpa === null) throw contradiction(['mustStayElastic', 'joint.hub'], `no yield strength of ${hubMaterial.name} is at hand`);
-  return [{ um: 1000 * compliance * firstFlowPressureMpa(ring, hubMaterial.yieldMpa) + lost, because: 'flow of the hub' }];
+  return [{ um: 1000 * compliance * firstFlowPressureMpa(ring, hubMaterial.yieldMpa) - gainedUm(state), because: 'flow of the hub' }];
 }
 
 function largest<B>(ends: readonly (End<B> | null)[]): End<B> | null {
@@ -160,7 +167,7 @@ function shown({ hole, shaft: shaftClass, preference, basis, leastInterferenceUm
   return { hole, shaft: shaftClass, preference, basis, leastInterferenceUm, mostInterferenceUm, fitToleranceUm };
 }
 
-/** What a fit gives in the joint: at the least when hot, at the most while it is pressed in at 20 °C. */
+/** What a fit gives in the joint: at the least at the worse of 20 °C and its temperatures, at the most while it is pressed in at 20 °C. */
 function givesOf(input: ChooseFitInput, state: JointState | null, fit: FitCandidate) {
   if (state === null || input.joint === undefined) return { contactPressureLowMpa: null, contactPressureHighMpa: null, torqueNm: null, axialForceN: null, pressForceN: null };
   const areaMm2 = Math.PI * input.nominalMm * input.joint.lengthMm;
@@ -186,15 +193,27 @@ function round(um: number): number {
   return Math.round(um * 10) / 10;
 }
 
-function working({ least, most, state, areaMm2, loadN }: Wanted, output: ChooseFitOutput): readonly WorkingStep[] {
+function working({ least, most, state, areaMm2, loadN }: Wanted, input: ChooseFitInput, output: ChooseFitOutput): readonly WorkingStep[] {
   const steps: WorkingStep[] = [];
   if (state !== null && least?.because === 'load' && loadN !== null && state.friction !== null) {
     steps.push({ kind: 'formula', symbol: 'U_min', meaning: 'interference needed at the least', formula: '1000 * K * F / (mu * A) + U_lost', scope: { K: state.compliance, F: loadN, mu: state.friction.low, A: areaMm2, U_lost: lostUm(state) }, value: least.um, unit: 'µm', source: plainMechanics });
   } else if (least !== null) steps.push({ kind: 'choice', symbol: 'U_min', meaning: 'interference needed at the least', value: least.um, unit: 'µm', why: least.because, source: plainMechanics });
-  if (most !== null) steps.push({ kind: 'choice', symbol: 'U_max', meaning: 'interference allowed at the most', value: most.um, unit: 'µm', why: most.because, source: plainMechanics });
+  if (most !== null) steps.push(mostStep(most, state, areaMm2, input.pressLimitN));
   const best = output.candidates[0];
   if (best !== undefined) {
     steps.push({ kind: 'choice', symbol: 'fit', meaning: 'fit put first', value: `${best.hole}/${best.shaft}`, unit: '', why: `guarantees it; preference ${best.preference}; the widest tolerance of those`, source: source('iso-1829-1975', 'memory', 'selection of tolerance zones') });
   }
   return steps;
+}
+
+function mostStep({ um: value, because }: End<'as asked' | 'press' | 'flow of the hub'>, state: JointState | null, areaMm2: number, pressN = 0): WorkingStep {
+  const shownAs = { symbol: 'U_max', meaning: 'interference allowed at the most', value, unit: 'µm', source: plainMechanics };
+  if (because === 'press' && state !== null && state.friction !== null) {
+    return { kind: 'formula', ...shownAs, formula: '1000 * K * F / (mu * A) + G', scope: { K: state.compliance, F: pressN, mu: state.friction.high, A: areaMm2, G: state.smoothingUm } };
+  }
+  if (because === 'flow of the hub' && state !== null) {
+    const p = firstFlowPressureMpa(state.hub, state.hubMaterial.yieldMpa ?? 0);
+    return { kind: 'formula', ...shownAs, formula: '1000 * K * p - U_gained', scope: { K: state.compliance, p, U_gained: gainedUm(state) } };
+  }
+  return { kind: 'choice', ...shownAs, why: because };
 }
