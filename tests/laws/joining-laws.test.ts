@@ -120,6 +120,13 @@ test('joining-temperature: the room that its two temperatures make is what is ne
       const roomUm = typeof room?.value === 'number' ? room.value : Number.NaN;
       expect(output.outerPartC).toBeLessThanOrEqual(Math.max(output.outerLimitC, input.ambientC) + 1e-9);
       expect(output.innerPartC).toBeGreaterThanOrEqual(output.innerLimitC - 1e-9);
+      expect((joiningTemperature.output['~standard'].validate(JSON.parse(JSON.stringify(output))) as { readonly issues?: unknown }).issues).toBeUndefined();
+      if (input.innerLimitC !== undefined) expect(output.alternativeInnerC).toBeNull();
+      if (input.hasSealOrGrease === true) expect(output.outerLimitC).toBeLessThanOrEqual(80);
+      expect(output.gapAtLimitSpanUm.low).toBe(output.gapAtLimitUm);
+      expect(output.outerPartSpanC === null).toBe(!output.feasible);
+      if (output.outerPartSpanC !== null) expect(Math.abs(output.outerPartSpanC.high - output.outerPartC)).toBeLessThan(1e-6);
+      if (output.innerPartSpanC !== null) expect(Math.abs(output.innerPartSpanC.low - output.innerPartC)).toBeLessThan(1e-6);
       if (!output.feasible) {
         expect(roomUm).toBeLessThan(output.neededGapUm);
         expect(output.alternative).not.toBeNull();

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { materialField, partMaterial, partMaterialField, type Material } from '../material/index.js';
 import { deviationField, lengthField, temperatureField } from '../quantity/index.js';
-import { candourFields, choiceField, defineCalculation, findingField, deciding, invalidInput, outputNumber, plainMechanics, source, supporting, verdictField, verdictOf, type Assumption, type Finding, type SourceReference, type WorkingStep } from '../result/index.js';
+import { candourFields, choiceField, defineCalculation, findingField, deciding, invalidInput, outputNumber, plainMechanics, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type SourceReference, type Span, type WorkingStep } from '../result/index.js';
 import { heatingLimitOf } from './internal/heating-limit.js';
 import { referenceC } from './internal/joint-state.js';
 
@@ -25,10 +25,13 @@ const outputField = z.strictObject({
   feasible: z.boolean().check(z.meta({ label: 'it goes together with clearance within the limits', unit: '' })),
   outerPartC: outputNumber('temperature of the outer part', '°C'),
   innerPartC: outputNumber('temperature of the inner part', '°C'),
+  outerPartSpanC: z.nullable(spanField('temperature of the outer part over the spread of the expansion coefficients', '°C')),
+  innerPartSpanC: z.nullable(spanField('temperature of the inner part over the spread of the expansion coefficients', '°C')),
   outerLimitC: outputNumber('limit of the outer part', '°C'),
   innerLimitC: outputNumber('limit of the inner part', '°C'),
   neededGapUm: outputNumber('interference and joining clearance together', 'µm'),
   gapAtLimitUm: outputNumber('clearance with both parts at their limits, at the least', 'µm'),
+  gapAtLimitSpanUm: spanField('clearance with both parts at their limits, over the spread of the expansion coefficients', 'µm'),
   alternative: z.nullable(choiceField(alternatives, { label: 'what to do instead' })),
   alternativeInnerC: z.nullable(outputNumber('temperature of the inner part for that', '°C')),
   findings: z.readonly(z.array(findingField)),
@@ -46,7 +49,8 @@ const coldest = { dryIceC: -78, nitrogenC: -196 } as const;
 const coldSource = source('din-7190-2001', 'memory', 'cooling agents');
 
 /** How hot the outer part, and how cold the inner, so that they go together with clearance.  αo·d·(To − 20) ≥ U + S + αi·d·(Ti − 20)
- * The outer part is counted with the low end of its expansion coefficient, the inner with the end that leaves less room.
+ * The outer part is counted with the low end of its expansion coefficient, the inner with the end that leaves less room; the spans
+ * tell what the other ends would give. A part is never sent beyond a limit that was given, nor a seal or grease beyond its own.
  * @returns temperatures [°C], clearance at the limits [µm]; what to do instead where that is not enough; cautions
  * @throws CalculationError invalid-input
  * @source din-7190-2001 (held as: memory)
@@ -59,7 +63,7 @@ export const joiningTemperature = defineCalculation({
   output: outputField,
   compute(input): JoiningTemperatureOutput {
     const plan = planOf(input);
-    const { heat, atLimitUm, outerLimitC, innerLimitC, neededUm } = plan;
+    const { heat, spans, atLimitUm, atLimitSpanUm, outerLimitC, innerLimitC, neededUm } = plan;
     const feasible = heat !== null;
     const instead = feasible ? null : insteadOf(plan);
     const findings = findingsOf(plan, input, instead);
@@ -68,10 +72,13 @@ export const joiningTemperature = defineCalculation({
       feasible,
       outerPartC: heat?.outerC ?? outerLimitC,
       innerPartC: heat?.innerC ?? innerLimitC,
+      outerPartSpanC: spans?.outerC ?? null,
+      innerPartSpanC: spans?.innerC ?? null,
       outerLimitC,
       innerLimitC,
       neededGapUm: neededUm,
       gapAtLimitUm: atLimitUm,
+      gapAtLimitSpanUm: atLimitSpanUm,
       alternative: instead?.what ?? null,
       alternativeInnerC: instead?.innerC ?? null,
       findings,
@@ -83,6 +90,11 @@ export const joiningTemperature = defineCalculation({
   explain: (input, output) => working(planOf(input), input, output),
 });
 
+interface Temperatures {
+  readonly outerC: number;
+  readonly innerC: number;
+}
+
 interface Plan {
   readonly outer: Material;
   readonly inner: Material;
@@ -90,12 +102,17 @@ interface Plan {
   readonly neededUm: number;
   readonly outerLimitC: number;
   readonly innerLimitC: number;
+  /** Whether somebody said how cold the inner part may be made. */
+  readonly isInnerLimitGiven: boolean;
   readonly ambientC: number;
   /** Room [µm] that the two temperatures make, at the least. */
   readonly roomUm: (outerC: number, innerC: number) => number;
-  readonly heat: { readonly outerC: number; readonly innerC: number } | null;
+  readonly heat: Temperatures | null;
+  /** From the ends of the expansion coefficients that help to those that do not; null where it does not go together. */
+  readonly spans: { readonly outerC: Span; readonly innerC: Span } | null;
   /** Clearance left at the limits; below zero: they still overlap. */
   readonly atLimitUm: number;
+  readonly atLimitSpanUm: Span;
   readonly limitSource: SourceReference;
   readonly assumptions: readonly Assumption[];
 }
@@ -107,29 +124,42 @@ function planOf(input: JoiningTemperatureInput): Plan {
   const clearanceUm = input.joiningClearanceUm ?? clearanceShare * d * 1000;
   const neededUm = input.interferenceUm + clearanceUm;
   const limit = outerLimitOf(input, outer);
+  const outerLimitC = Math.max(limit.c, ambientC);
   const innerLimitC = Math.min(input.innerLimitC ?? ambientC, ambientC);
-  const roomUm = (outerC: number, innerC: number) => d * 1000 * (outerGrowth(outer, outerC) - innerGrowth(inner, innerC));
+  const roomUm = (outerC: number, innerC: number) => d * 1000 * (leastGrowth(outer, outerC) - mostGrowth(inner, innerC));
+  const bestRoomUm = (outerC: number, innerC: number) => d * 1000 * (mostGrowth(outer, outerC) - leastGrowth(inner, innerC));
+  const heat = reach(neededUm, ambientC, outerLimitC, innerLimitC, roomUm);
+  const best = reach(neededUm, ambientC, outerLimitC, innerLimitC, bestRoomUm);
+  const atLimitUm = roomUm(outerLimitC, innerLimitC) - input.interferenceUm;
   const assumptions: Assumption[] = [];
   if (input.joiningClearanceUm === undefined) assumptions.push({ name: 'joining-clearance', value: clearanceUm, unit: 'µm', source: clearanceSource, effect: 'how-hot' });
-  if (input.outerLimitC === undefined) assumptions.push({ name: 'heating-limit', value: limit.c, unit: '°C', source: limit.source, effect: 'whether-heat-is-enough' });
+  if (limit.c !== input.outerLimitC) assumptions.push({ name: 'heating-limit', value: limit.c, unit: '°C', source: limit.source, effect: 'whether-heat-is-enough' });
   for (const [name, { expansionPerK, source: by }] of [['expansion-of-outer', outer], ['expansion-of-inner', inner]] as const) {
     if (expansionPerK.low < expansionPerK.high) assumptions.push({ name, value: expansionPerK.low, upToValue: expansionPerK.high, unit: '1/K', source: by, effect: 'how-hot' });
   }
   return {
     outer, inner, clearanceUm, neededUm, ambientC, roomUm, innerLimitC, assumptions,
-    outerLimitC: limit.c,
+    outerLimitC,
+    isInnerLimitGiven: input.innerLimitC !== undefined,
     limitSource: limit.source,
-    heat: reach(neededUm, ambientC, limit.c, innerLimitC, roomUm),
-    atLimitUm: roomUm(limit.c, innerLimitC) - input.interferenceUm,
+    heat,
+    spans: heat === null || best === null ? null : { outerC: spanOf(best.outerC, heat.outerC), innerC: spanOf(heat.innerC, best.innerC) },
+    atLimitUm,
+    atLimitSpanUm: spanOf(atLimitUm, bestRoomUm(outerLimitC, innerLimitC) - input.interferenceUm),
   };
 }
 
-function outerGrowth({ expansionPerK: { low, high } }: Material, c: number): number {
+function leastGrowth({ expansionPerK: { low, high } }: Material, c: number): number {
   return Math.min(low * (c - referenceC), high * (c - referenceC));
 }
 
-function innerGrowth({ expansionPerK: { low, high } }: Material, c: number): number {
+function mostGrowth({ expansionPerK: { low, high } }: Material, c: number): number {
   return Math.max(low * (c - referenceC), high * (c - referenceC));
+}
+
+/** Two values in order: where heat and cold are found by halving they may differ by its last step. */
+function spanOf(one: number, other: number): Span {
+  return { low: Math.min(one, other), high: Math.max(one, other) };
 }
 
 /** Heats first, to the limit; only then chills. null where both limits are not enough. */
@@ -155,7 +185,7 @@ function between(from: number, to: number, value: (c: number) => number): number
 function outerLimitOf(input: JoiningTemperatureInput, outer: Material): { readonly c: number; readonly source: SourceReference } {
   const own = heatingLimitOf(outer);
   const sealed = input.hasSealOrGrease === true ? heatingLimitOf({ id: 'sealed', family: 'sealed' }) : null;
-  if (input.outerLimitC !== undefined) return { c: input.outerLimitC, source: plainMechanics };
+  if (input.outerLimitC !== undefined) return sealed !== null && sealed.lowC < input.outerLimitC ? { c: sealed.lowC, source: sealed.source } : { c: input.outerLimitC, source: plainMechanics };
   const limits = [own, sealed].filter((limit) => limit !== null);
   const lowest = limits.reduce<(typeof limits)[number] | null>((least, limit) => (least === null || limit.lowC < least.lowC ? limit : least), null);
   if (lowest === null || own === null) throw invalidInput('outerLimitC', undefined, 'how hot the outer part may be made', `missing; no heating limit of ${outer.name} is at hand`);
@@ -167,21 +197,23 @@ interface Instead {
   readonly innerC: number | null;
 }
 
-/** Chilling alone by dry ice, then heat with dry ice, then with liquid nitrogen; else a cold press. */
-function insteadOf({ neededUm, ambientC, outerLimitC, roomUm }: Plan): Instead {
+/** Chilling alone by dry ice, then heat with dry ice, then with liquid nitrogen; else a cold press. Never colder than a limit that was given. */
+function insteadOf({ neededUm, ambientC, outerLimitC, isInnerLimitGiven, roomUm }: Plan): Instead {
+  if (isInnerLimitGiven) return { what: 'press cold', innerC: null };
   if (roomUm(ambientC, coldest.dryIceC) >= neededUm) return { what: 'chill', innerC: between(ambientC, coldest.dryIceC, (c) => roomUm(ambientC, c) - neededUm) };
   const hottestC = Math.max(outerLimitC, ambientC);
   if (roomUm(hottestC, coldest.nitrogenC) >= neededUm) return { what: 'both', innerC: between(ambientC, coldest.nitrogenC, (c) => roomUm(hottestC, c) - neededUm) };
   return { what: 'press cold', innerC: null };
 }
 
-function findingsOf({ heat, atLimitUm, outerLimitC, innerLimitC, ambientC, limitSource, neededUm }: Plan, input: JoiningTemperatureInput, instead: Instead | null): readonly Finding[] {
+function findingsOf({ heat, atLimitUm, outerLimitC, innerLimitC, isInnerLimitGiven, ambientC, limitSource, neededUm }: Plan, input: JoiningTemperatureInput, instead: Instead | null): readonly Finding[] {
   if (heat !== null && heat.outerC === ambientC && heat.innerC === ambientC) return [deciding('joins-without-heat', 'good', { ambientC }, plainMechanics)];
   if (heat !== null && heat.innerC === ambientC) return [deciding('joins-by-heat', 'good', { outerC: heat.outerC, outerLimitC, neededUm }, limitSource)];
   if (heat !== null) return [deciding('joins-by-heat-and-cold', 'good', { outerC: heat.outerC, innerC: heat.innerC, neededUm }, limitSource)];
   const numbers = { outerLimitC, innerLimitC, gapUm: Math.abs(atLimitUm), clearanceUm: neededUm - input.interferenceUm };
   const short = deciding(atLimitUm > 0 ? 'joins-with-less-clearance' : 'heat-is-not-enough', atLimitUm > 0 ? 'care' : 'bad', numbers, limitSource);
   if (instead === null) return [short];
+  if (isInnerLimitGiven) return [short, supporting('limits-leave-no-room', 'note', { outerLimitC, innerLimitC }, plainMechanics)];
   if (instead.what === 'press cold') return [short, supporting('instead-press-cold', 'note', {}, plainMechanics)];
   return [short, supporting(instead.what === 'chill' ? 'instead-chill' : 'instead-heat-and-chill', 'note', { innerC: instead.innerC ?? innerLimitC, outerLimitC }, coldSource)];
 }

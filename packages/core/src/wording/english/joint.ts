@@ -14,6 +14,7 @@ export const jointWords = {
     'joins-by-heat-and-cold': { says: 'Heat the outer part to {outerC} and chill the inner to {innerC}: that makes room for {neededUm}.', todo: 'Chill first, heat last, and join at once.' },
     'joins-with-less-clearance': { says: 'At its limit of {outerLimitC} only {gapUm} of clearance are left, less than the {clearanceUm} wanted.', todo: 'Work fast and straight, or chill the inner part too.' },
     'heat-is-not-enough': { says: 'At its limit of {outerLimitC} the parts still overlap by {gapUm}.', todo: 'Do not heat it further.' },
+    'limits-leave-no-room': { says: 'Heated to {outerLimitC} and chilled to {innerLimitC}, as far as the limits go, the parts do not clear each other as wanted.', todo: 'Press it cold, take less interference or less clearance, or ask the maker whether the inner part may be made colder.' },
     'instead-press-cold': { says: 'Not even liquid nitrogen makes room enough: press it cold, or take less interference.' },
     'instead-chill': { says: 'Chill the inner part alone, to {innerC}: dry ice reaches it.' },
     'instead-heat-and-chill': { says: 'Heat the outer part to {outerLimitC} and chill the inner to {innerC} as well.' },
