@@ -16,10 +16,11 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['packages/*/src/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/laws/**/*.test.ts', 'tests/golden/**/*.test.ts', 'tests/positions/**/*.test.ts', 'tests/recomputed/**/*.test.ts'],
-          testTimeout: 30_000,
+          setupFiles: ['./tests/drawn-the-same.ts'],
+          testTimeout: process.env['RUNS'] === undefined ? 30_000 : 1_200_000,
         },
       },
-      { test: { name: 'cli', include: ['apps/cli/src/**/*.test.ts', 'tests/cli/**/*.test.ts', 'tests/package/**/*.test.ts'], testTimeout: 120_000 } },
+      { test: { name: 'cli', include: ['apps/cli/src/**/*.test.ts', 'tests/cli/**/*.test.ts', 'tests/package/**/*.test.ts'], setupFiles: ['./tests/drawn-the-same.ts'], testTimeout: 120_000 } },
       { test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], testTimeout: 120_000, hookTimeout: 120_000, fileParallelism: false } },
     ],
   },

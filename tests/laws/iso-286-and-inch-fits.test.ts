@@ -4,10 +4,10 @@ import { inchFit } from '@seatwright/core/tolerance';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { expectWorkingHolds } from './internal/evaluate-working.js';
+import { numRuns } from './internal/num-runs.js';
 
 const rows = rowsOf(ansiB41InchFits);
 const classes = [...new Set(rows.map((row) => row.fitClass))];
-const numRuns = process.env['CI'] === undefined ? 200 : 2000;
 
 describe('inch fits, every class and range', () => {
   it('have printed clearances that are the differences of their printed limits', () => {

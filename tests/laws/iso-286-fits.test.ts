@@ -3,12 +3,12 @@ import { fit, identifyClass, toleranceZone } from '@seatwright/core/tolerance';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { expectWorkingHolds } from './internal/evaluate-working.js';
+import { numRuns } from './internal/num-runs.js';
 
 const letters = ['C', 'D', 'E', 'F', 'G', 'H', 'JS', 'K', 'M', 'N', 'P', 'R', 'S', 'U', 'X', 'ZC'];
 const size = fc.integer({ min: 1100, max: 500_000 }).map((um) => um / 1000);
 const holeClass = fc.tuple(fc.constantFrom(...letters), fc.integer({ min: 1, max: 13 })).map(([letter, grade]) => `${letter}${grade}`);
 const shaftClass = holeClass.map((text) => text.toLowerCase());
-const numRuns = process.env['CI'] === undefined ? 200 : 2000;
 
 /** A class that the standard does not give is no counter-example. */
 function given<T>(work: () => T): T {

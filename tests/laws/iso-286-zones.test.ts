@@ -4,13 +4,13 @@ import { toleranceZone, type ToleranceZone } from '@seatwright/core/tolerance';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { expectWorkingHolds } from './internal/evaluate-working.js';
+import { numRuns } from './internal/num-runs.js';
 
 const letters = ['A', 'B', 'C', 'CD', 'D', 'E', 'EF', 'F', 'FG', 'G', 'H', 'J', 'JS', 'K', 'M', 'N', 'P', 'R', 'S', 'T', 'U', 'V', 'X', 'Y', 'Z', 'ZA', 'ZB', 'ZC'];
 const grades = ['01', '0', ...Array.from({ length: 18 }, (_, at) => String(at + 1))];
 const upToMm = iso2861ShaftDeviations.columns.upToMm;
 /** One size in each row, and the two that the footnotes at 1 mm tell apart. */
 const sizes = [0.5, 1, ...upToMm];
-const numRuns = process.env['CI'] === undefined ? 200 : 2000;
 
 const everyClass = letters.flatMap((letter) => grades.flatMap((grade) => [`${letter}${grade}`, `${letter.toLowerCase()}${grade}`]));
 

@@ -31,7 +31,7 @@ export const coverageProbability = 2 * normalProbability(2) - 1;
 
 /**
  * A budget added up.  u = √Σ(c·uᵢ)²;  ν_eff = u⁴ / Σ((c·uᵢ)⁴/νᵢ);  k = t(95.45 %, ν_eff);  U = k·u
- * The effective degrees of freedom are cut to the whole number below, and never under 1. Lines are taken as independent.
+ * The effective degrees of freedom are cut to the whole number below (within 1e-9 of one counts as that one), and never under 1. Lines are taken as independent.
  * @source jcgm-100-2008, clauses 5.1.2, G.4.1 and G.6.4 (held as: memory)
  * @example combineBudget([{ component: 'step', instrument: null, standardUncertaintyMm: 0.003, distribution: 'rectangular', sensitivityFactor: 1, degreesOfFreedomCount: null }]).coverageFactor // 2
  */
@@ -39,7 +39,7 @@ export function combineBudget(lines: readonly BudgetLine[]): CombinedUncertainty
   const contributions = lines.map((line) => ({ mm: Math.abs(line.sensitivityFactor) * line.standardUncertaintyMm, count: line.degreesOfFreedomCount }));
   const standardUncertaintyMm = Math.sqrt(contributions.reduce((sum, { mm }) => sum + mm ** 2, 0));
   const degrees = effectiveDegreesOfFreedom(contributions);
-  const effectiveDegreesOfFreedomCount = degrees === null ? null : Math.max(1, Math.floor(degrees * (1 + 1e-12)));
+  const effectiveDegreesOfFreedomCount = degrees === null ? null : Math.max(1, Math.floor(degrees * (1 + 1e-9)));
   const coverageFactor = effectiveDegreesOfFreedomCount === null ? 2 : studentQuantile(coverageProbability, effectiveDegreesOfFreedomCount);
   return { standardUncertaintyMm, effectiveDegreesOfFreedomCount, coverageFactor, expandedUncertaintyMm: coverageFactor * standardUncertaintyMm };
 }

@@ -16,7 +16,7 @@ export function budgetWorking(lines: readonly BudgetLine[], combined: CombinedUn
   const counted = lines.flatMap((line, i) => (line.degreesOfFreedomCount === null || line.standardUncertaintyMm === 0 ? [] : [{ line, name: i + 1, count: line.degreesOfFreedomCount }]));
   if (degrees !== null) {
     const scope = Object.fromEntries(counted.flatMap(({ line, name, count }) => [[`c${name}`, line.sensitivityFactor], [`u${name}`, line.standardUncertaintyMm], [`n${name}`, count]]));
-    const text = `max(1, floor(u^4 / (${counted.map(({ name }) => `(c${name} * u${name})^4 / n${name}`).join(' + ')}) * (1 + 1e-12)))`;
+    const text = `max(1, floor(u^4 / (${counted.map(({ name }) => `(c${name} * u${name})^4 / n${name}`).join(' + ')}) * (1 + 1e-9)))`;
     steps.push({ kind: 'formula', symbol: 'ν', meaning: 'effective degrees of freedom, cut to a whole number', formula: text, scope: { u, ...scope }, value: degrees, unit: '', source: gum('G.4.1') });
   }
   const why = degrees === null ? 'only stated limits weigh: k = 2 for about 95 %' : `factor of Student's t for 95.45 % and ${degrees} degrees of freedom`;
