@@ -1,6 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import * as z from 'zod/mini';
+import * as bearing from '@seatwright/core/bearing';
 import * as handwork from '@seatwright/core/handwork';
 import * as material from '@seatwright/core/material';
 import * as measure from '@seatwright/core/measure';
@@ -11,7 +12,7 @@ import * as joint from '@seatwright/core/joint';
 import { calculations } from '@seatwright/core/registry';
 
 const source = new URL('../../packages/core/src/', import.meta.url);
-const names: Readonly<Record<string, unknown>> = { ...quantity, ...material, ...tolerance, ...measure, ...joint, ...seal, ...handwork };
+const names: Readonly<Record<string, unknown>> = { ...quantity, ...material, ...tolerance, ...measure, ...joint, ...seal, ...bearing, ...handwork };
 
 const examples = readdirSync(source, { recursive: true, encoding: 'utf8' })
   .filter((path) => path.endsWith('.ts') && !path.endsWith('.test.ts') && !path.includes('generated'))

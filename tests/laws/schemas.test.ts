@@ -56,7 +56,7 @@ const suffixes: readonly (readonly [suffix: string, unit: string])[] = [
 ];
 
 /** Parts of a span: their unit is that of the field around them. */
-const parts = new Set(['low', 'high', 'nominal', 'probable', 'earliest', 'latest', 'value', 'upToValue', 'hub', 'shaft', 'bore', 'surface', 'outside']);
+const parts = new Set(['min', 'max', 'probableLow', 'probableHigh', 'low', 'high', 'nominal', 'probable', 'earliest', 'latest', 'value', 'upToValue', 'hub', 'shaft', 'bore', 'surface', 'outside']);
 
 interface Leaf {
   readonly path: string;

@@ -1,3 +1,4 @@
+import { bearingDimensions, bearingSeat } from './bearing/index.js';
 import { drawInRod, driverSearch, extractionPlan, seatingPlan } from './handwork/index.js';
 import { jobSheet } from './job/index.js';
 import { chooseFit, dismantling, joiningTemperature, pressJoint, pushForce, ringStack } from './joint/index.js';
@@ -24,6 +25,8 @@ export const calculations: readonly AnyCalculation[] = [
   dismantling,
   chooseFit,
   materialProperties,
+  bearingSeat,
+  bearingDimensions,
   lipSpeed,
   sealCheck,
   boreRepair,

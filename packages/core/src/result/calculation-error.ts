@@ -104,6 +104,15 @@ export function joinPath(outer: string, inner: string): string {
   return inner.startsWith('[') ? `${outer}${inner}` : `${outer}.${inner}`;
 }
 
+/** What `read` gives; an error of it is told from further out, under `path`. */
+export function readWithin<T>(path: string, read: () => T): T {
+  try {
+    return read();
+  } catch (error) {
+    throw error instanceof CalculationError ? error.within(path) : error;
+  }
+}
+
 function written(value: unknown): string {
   if (value === undefined || value === null) return 'nothing';
   const text = JSON.stringify(shortened(value)) ?? typeof value;

@@ -7,6 +7,7 @@ export {
   noSolution,
   noSuchClass,
   outsideTable,
+  readWithin,
   type CalculationErrorCode,
   type CalculationErrorLine,
 } from './calculation-error.js';

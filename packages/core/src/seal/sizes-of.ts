@@ -1,5 +1,5 @@
 import { measuredSize, type MeasuredSize } from '../measure/index.js';
-import { CalculationError, source, type SourceReference } from '../result/index.js';
+import { CalculationError, readWithin, source, type SourceReference } from '../result/index.js';
 import { pressFitAllowanceOf } from './press-fit-allowance.js';
 import type { Situation } from './situation-field.js';
 
@@ -24,10 +24,10 @@ export interface SealOutside {
 export function sizesOf(situation: Situation): Sizes {
   const own = situation.instruments ?? [];
   const { shaft, bore, seal } = situation;
-  const outside = at('seal.outsideReadings', () => measuredSize(seal.outsideReadings ?? [], 'outside', own));
+  const outside = readWithin('seal.outsideReadings', () => measuredSize(seal.outsideReadings ?? [], 'outside', own));
   return {
-    shaft: at('shaft.readings', () => measuredSize(shaft?.readings ?? [], 'outside', own)),
-    bore: at('bore.readings', () => measuredSize(bore?.readings ?? [], 'inside', own)),
+    shaft: readWithin('shaft.readings', () => measuredSize(shaft?.readings ?? [], 'outside', own)),
+    bore: readWithin('bore.readings', () => measuredSize(bore?.readings ?? [], 'inside', own)),
     sealOutside: outside === null ? allowedOutside(situation) : outsideFrom(outside),
   };
 }
@@ -53,13 +53,5 @@ function allowedOutside({ seal, requirementSet = 'iso-6194-1' }: Situation): Sea
   } catch (error) {
     if (error instanceof CalculationError && error.code === 'outside-table') return null;
     throw error;
-  }
-}
-
-function at<T>(path: string, read: () => T): T {
-  try {
-    return read();
-  } catch (error) {
-    throw error instanceof CalculationError ? error.within(path) : error;
   }
 }

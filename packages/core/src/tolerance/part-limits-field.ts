@@ -25,19 +25,20 @@ export interface PartDeviations {
 
 /**
  * Deviations of a part from the nominal size.
- * @throws CalculationError no-such-class | outside-table | contradiction (limits far from the nominal size), at the path of the part
+ * @param path field named by an error
+ * @throws CalculationError no-such-class | outside-table | contradiction (limits far from the nominal size)
  */
-export function partDeviations(limits: PartLimits, nominalMm: number, kind: PartKind): PartDeviations {
+export function partDeviations(limits: PartLimits, nominalMm: number, kind: PartKind, path: string = kind): PartDeviations {
   if (typeof limits === 'string') {
     const name = readClassName(limits, kind);
-    if (name.kind !== kind) throw invalidInput(kind, limits, `a class for a ${kind}`, `${name.text} is a class for a ${name.kind}`);
-    const zone = zoneOf(nominalMm, name, kind);
+    if (name.kind !== kind) throw invalidInput(path, limits, `a class for a ${kind}`, `${name.text} is a class for a ${name.kind}`);
+    const zone = zoneOf(nominalMm, name, path);
     return { lowerUm: zone.lowerLimitDeviationUm, upperUm: zone.upperLimitDeviationUm };
   }
   const fromNominal = (sizeMm: number) => Math.round((sizeMm - nominalMm) * 1e9) / 1e6;
   const deviations = { lowerUm: fromNominal(limits.lowerMm), upperUm: fromNominal(limits.upperMm) };
   if (Math.max(Math.abs(deviations.lowerUm), Math.abs(deviations.upperUm)) > 100 * nominalMm) {
-    throw contradiction([`${kind}.lowerMm`, 'nominalMm'], 'the limits lie more than a tenth away from the nominal size');
+    throw contradiction([`${path}.lowerMm`, 'nominalMm'], 'the limits lie more than a tenth away from the nominal size');
   }
   return deviations;
 }

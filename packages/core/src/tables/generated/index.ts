@@ -1,14 +1,18 @@
 // Generated from reference/ by reference/generate.mjs: do not edit.
 export { ansiB41InchFits } from './ansi-b4-1-inch-fits.js';
+export { bearingPractice } from './bearing-practice.js';
 export { boreToleranceRmaInch } from './bore-tolerance-rma-inch.js';
 export { din3760Housing } from './din-3760-housing.js';
 export { handworkPractice } from './handwork-practice.js';
 export { heatingLimits } from './heating-limits.js';
 export { housingChamfer } from './housing-chamfer.js';
 export { instruments } from './instruments.js';
+export { iso15DeepGroove } from './iso-15-deep-groove.js';
 export { iso2861HoleDeviations } from './iso-286-1-hole-deviations.js';
 export { iso2861ShaftDeviations } from './iso-286-1-shaft-deviations.js';
 export { iso2861StandardTolerances } from './iso-286-1-standard-tolerances.js';
+export { iso492Radial } from './iso-492-radial.js';
+export { iso57531Clearance } from './iso-5753-1-clearance.js';
 export { lipFluid } from './lip-fluid.js';
 export { lipInterference } from './lip-interference.js';
 export { lipPressure } from './lip-pressure.js';

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../catalogue.js';
+import { bearingSeatWords } from './bearing-seat.js';
 import { cautionWords } from './cautions.js';
 import { fitsWords } from './fits.js';
 import { handworkWords } from './handwork.js';
@@ -10,13 +11,13 @@ import { sealWords } from './seal.js';
 /** English, complete. */
 export const english: Catalogue = {
   language: 'en',
-  findings: { ...fitsWords.findings, ...measuresWords.findings, ...jointWords.findings, ...sealWords.findings, ...handworkWords.findings, ...jobWords.findings },
+  findings: { ...fitsWords.findings, ...measuresWords.findings, ...jointWords.findings, ...sealWords.findings, ...bearingSeatWords.findings, ...handworkWords.findings, ...jobWords.findings },
   steps: { ...handworkWords.steps, ...jobWords.steps },
   cautions: cautionWords,
-  notChecked: { ...fitsWords.notChecked, ...measuresWords.notChecked, ...jointWords.notChecked, ...sealWords.notChecked, ...handworkWords.notChecked, ...jobWords.notChecked },
-  assumed: { ...fitsWords.assumed, ...measuresWords.assumed, ...jointWords.assumed, ...sealWords.assumed, ...handworkWords.assumed },
-  effects: { ...fitsWords.effects, ...measuresWords.effects, ...jointWords.effects, ...sealWords.effects, ...handworkWords.effects, ...jobWords.effects },
-  readings: { ...fitsWords.readings, ...measuresWords.readings, ...jointWords.readings, ...sealWords.readings, ...handworkWords.readings },
+  notChecked: { ...fitsWords.notChecked, ...measuresWords.notChecked, ...jointWords.notChecked, ...sealWords.notChecked, ...bearingSeatWords.notChecked, ...handworkWords.notChecked, ...jobWords.notChecked },
+  assumed: { ...fitsWords.assumed, ...measuresWords.assumed, ...jointWords.assumed, ...sealWords.assumed, ...bearingSeatWords.assumed, ...handworkWords.assumed },
+  effects: { ...fitsWords.effects, ...measuresWords.effects, ...jointWords.effects, ...sealWords.effects, ...bearingSeatWords.effects, ...handworkWords.effects, ...jobWords.effects },
+  readings: { ...fitsWords.readings, ...measuresWords.readings, ...jointWords.readings, ...sealWords.readings, ...bearingSeatWords.readings, ...handworkWords.readings },
   labels: jobWords.labels,
   values: { ...measuresWords.values, ...handworkWords.values, ...jobWords.values },
 };

@@ -1,0 +1,3 @@
+export { bearingDimensions, type BearingDimensionsOutput } from './bearing-dimensions.js';
+export { bearingSeat } from './bearing-seat.js';
+export type { BearingSeatInput, BearingSeatOutput, RadialClearance, RingLoad, SeatResult } from './internal/bearing-seat-fields.js';

@@ -1,0 +1,61 @@
+import { noSuchClass, outsideTable, source, type SourceReference, type Span } from '../../result/index.js';
+import { iso15DeepGroove as dimensions } from '../../tables/generated/iso-15-deep-groove.js';
+import { iso492Radial as deviations } from '../../tables/generated/iso-492-radial.js';
+import { iso57531Clearance as clearances } from '../../tables/generated/iso-5753-1-clearance.js';
+import { markAt } from '../../tables/table.js';
+
+export const toleranceClasses = ['Normal', '6', '5'] as const;
+export type BearingToleranceClass = (typeof toleranceClasses)[number];
+export const clearanceGroups = ['2', 'N', '3', '4', '5'] as const;
+export type ClearanceGroup = (typeof clearanceGroups)[number];
+
+/** Boundary dimensions of one bearing. */
+export interface BearingSize {
+  readonly designation: string;
+  readonly boreMm: number;
+  readonly outsideMm: number;
+  readonly widthMm: number;
+  readonly cornerMinMm: number | null;
+  readonly source: SourceReference;
+}
+
+export const bearingSizes: readonly BearingSize[] = dimensions.columns.designation.map((designation, i) => ({
+  designation,
+  boreMm: dimensions.columns.boreMm[i] ?? 0,
+  outsideMm: dimensions.columns.outsideMm[i] ?? 0,
+  widthMm: dimensions.columns.widthMm[i] ?? 0,
+  cornerMinMm: dimensions.columns.cornerMinMm[i] ?? null,
+  source: source(dimensions.source, markAt(dimensions, 'boreMm', i), `dimension series ${dimensions.columns.dimensionSeries[i] ?? ''}`),
+}));
+
+/** The bearing of a basic designation. Throws `CalculationError` no-such-class with those of the same start. */
+export function bearingSize(designation: string, path = 'designation'): BearingSize {
+  const found = bearingSizes.find((size) => size.designation === designation);
+  if (found !== undefined) return found;
+  const near = bearingSizes.filter((size) => size.designation.slice(0, 2) === designation.slice(0, 2)).map((size) => size.designation);
+  throw noSuchClass(path, designation, near.slice(0, 12), 'the table of deep groove ball bearings (ISO 15) has no such basic designation');
+}
+
+/** Deviations of the mean diameter of a ring [µm]: `low` to `high`. */
+export function ringDeviations(ring: 'inner' | 'outer', toleranceClass: BearingToleranceClass, diameterMm: number): Span & { readonly source: SourceReference } {
+  const { columns } = deviations;
+  for (let i = 0; i < deviations.rowCount; i += 1) {
+    if (columns.ring[i] !== ring || columns.toleranceClass[i] !== toleranceClass) continue;
+    if (diameterMm > (columns.overMm[i] ?? Infinity) && diameterMm <= (columns.upToMm[i] ?? 0)) {
+      return { low: columns.lowerUm[i] ?? 0, high: columns.upperUm[i] ?? 0, source: source(deviations.source, markAt(deviations, 'lowerUm', i), `class ${toleranceClass}, ${ring} ring`) };
+    }
+  }
+  throw outsideTable(`the deviations of ISO 492, class ${toleranceClass}`, ring === 'inner' ? 'boreMm' : 'outsideMm', diameterMm, { over: ring === 'inner' ? 2.5 : 6, upTo: 500, unit: 'mm' });
+}
+
+/** Radial clearance of a group before mounting [µm]. */
+export function unmountedClearance(group: ClearanceGroup, boreMm: number, kind: string = 'deep-groove-ball'): Span & { readonly source: SourceReference } {
+  const { columns } = clearances;
+  for (let i = 0; i < clearances.rowCount; i += 1) {
+    if (columns.bearingType[i] !== kind || columns.clearanceGroup[i] !== group) continue;
+    if (boreMm > (columns.overMm[i] ?? Infinity) && boreMm <= (columns.upToMm[i] ?? 0)) {
+      return { low: columns.minimumUm[i] ?? 0, high: columns.maximumUm[i] ?? 0, source: source(clearances.source, markAt(clearances, 'minimumUm', i), `group ${group}`) };
+    }
+  }
+  throw outsideTable(`the clearances of ISO 5753-1, group ${group}`, 'boreMm', boreMm, { over: 2.5, upTo: 250, unit: 'mm' });
+}

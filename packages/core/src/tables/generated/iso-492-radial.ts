@@ -1,0 +1,44 @@
+// Generated from reference/bearing/iso-492-radial.csv by reference/generate.mjs: do not edit.
+import type { Held } from '../held.js';
+
+/** Deviations of the mean bore and outside diameter of radial bearings (source iso-492; held as: page). */
+export const iso492Radial: {
+  readonly id: string;
+  readonly title: string;
+  readonly source: string;
+  readonly clause: string;
+  readonly held: Held;
+  readonly sha256: string;
+  readonly rowCount: number;
+  readonly columns: {
+    readonly ring: readonly ('inner' | 'outer')[];
+    readonly toleranceClass: readonly ('Normal' | '6' | '5')[];
+    readonly overMm: readonly number[];
+    readonly upToMm: readonly number[];
+    readonly upperUm: readonly number[];
+    readonly lowerUm: readonly number[];
+    readonly runoutMaxUm: readonly number[];
+    readonly held: readonly ('page' | 'memory')[];
+  };
+  readonly marks: Readonly<Record<never, readonly Held[]>>;
+} = {
+  id: 'iso-492-radial',
+  title: 'Deviations of the mean bore and outside diameter of radial bearings',
+  source: 'iso-492',
+  clause: 'Normal class, classes 6 and 5',
+  held: 'page',
+  sha256: '3aa4bb985ec846cb09184c9a83842d22dcdb81336bcf361f2ed65f66ee1ffef0',
+  rowCount: 66,
+  columns: {
+    ring: ['inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'inner', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer', 'outer'],
+    toleranceClass: ['Normal', 'Normal', 'Normal', 'Normal', 'Normal', 'Normal', 'Normal', 'Normal', 'Normal', 'Normal', 'Normal', '6', '6', '6', '6', '6', '6', '6', '6', '6', '6', '6', '5', '5', '5', '5', '5', '5', '5', '5', '5', '5', '5', 'Normal', 'Normal', 'Normal', 'Normal', 'Normal', 'Normal', 'Normal', 'Normal', 'Normal', 'Normal', 'Normal', '6', '6', '6', '6', '6', '6', '6', '6', '6', '6', '6', '5', '5', '5', '5', '5', '5', '5', '5', '5', '5', '5'],
+    overMm: [2.5, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 2.5, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 2.5, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 2.5, 18, 30, 50, 80, 120, 150, 180, 250, 315, 400, 2.5, 18, 30, 50, 80, 120, 150, 180, 250, 315, 400, 2.5, 18, 30, 50, 80, 120, 150, 180, 250, 315, 400],
+    upToMm: [10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500, 18, 30, 50, 80, 120, 150, 180, 250, 315, 400, 500, 18, 30, 50, 80, 120, 150, 180, 250, 315, 400, 500, 18, 30, 50, 80, 120, 150, 180, 250, 315, 400, 500],
+    upperUm: [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0],
+    lowerUm: [-8, -8, -10, -12, -15, -20, -25, -30, -35, -40, -45, -7, -7, -8, -10, -12, -15, -18, -22, -25, -30, -35, -5, -5, -6, -8, -9, -10, -13, -15, -18, -23, -28, -8, -9, -11, -13, -15, -18, -25, -30, -35, -40, -45, -7, -8, -9, -11, -13, -15, -18, -20, -25, -28, -33, -5, -6, -7, -9, -10, -11, -13, -15, -18, -20, -23],
+    runoutMaxUm: [10, 10, 13, 15, 20, 25, 30, 40, 50, 60, 65, 6, 7, 8, 10, 10, 13, 18, 20, 25, 30, 35, 4, 4, 4, 5, 5, 6, 8, 10, 13, 15, 17, 15, 15, 20, 25, 35, 40, 45, 50, 60, 70, 80, 8, 9, 10, 13, 18, 20, 23, 25, 30, 35, 40, 5, 6, 7, 8, 10, 11, 13, 15, 18, 20, 23],
+    held: ['page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'memory', 'memory', 'memory', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page'],
+  },
+  marks: {
+  },
+};
