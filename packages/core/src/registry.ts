@@ -5,7 +5,7 @@ import { chooseFit, dismantling, joiningTemperature, pressJoint, pushForce, ring
 import { materialProperties } from './material/index.js';
 import { conformity, fitDistribution, measuredSizeCalculation } from './measure/index.js';
 import type { AnyCalculation } from './result/index.js';
-import { boreRepair, lipSpeed, sealCheck } from './seal/index.js';
+import { boreRepair, lipHeat, lipMaterialsFor, lipSpeed, sealCheck, wearTrackRemedies } from './seal/index.js';
 import { fit, fitAtTemperature, identifyClass, inchFit, toleranceZone } from './tolerance/index.js';
 
 /** Every calculation, in the order of the work. The command line, schemas, docs and forms all come from this list. */
@@ -28,8 +28,11 @@ export const calculations: readonly AnyCalculation[] = [
   bearingSeat,
   bearingDimensions,
   lipSpeed,
+  lipHeat,
   sealCheck,
+  lipMaterialsFor,
   boreRepair,
+  wearTrackRemedies,
   extractionPlan,
   driverSearch,
   drawInRod,

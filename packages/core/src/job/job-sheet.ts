@@ -6,6 +6,7 @@ import { sources as sourceTable } from '../tables/generated/sources.js';
 import { dateField } from './calendar-day.js';
 import { findPosition } from './find-position.js';
 import { nextDue } from './next-due.js';
+import { remediesOf } from './internal/remedies.js';
 import { readWorkshop } from './read-workshop-file.js';
 import { situationOf } from './situation-of.js';
 import type { Position, SealPart, WorkshopFile } from './workshop-file-field.js';
@@ -143,7 +144,8 @@ function sealOutcome(workshop: WorkshopFile, position: Position, part: SealPart,
   const seating = tried('seating-plan', () => seatingPlan.compute(situation));
   // Where the new seal would end belongs to the question whether it suits; how it is got there does not.
   const ofPlace = (seating?.findings ?? []).filter(({ role, severity }) => role === 'deciding' && (severity === 'care' || severity === 'bad'));
-  const findings = [...(check?.findings ?? []), ...ofPlace, ...errors];
+  const remedies = check === null ? [] : remediesOf(situation, check, attempt);
+  const findings = [...(check?.findings ?? []), ...ofPlace, ...remedies, ...errors];
   return { kind: 'seal', name: part.name ?? `${part.shaftMm} × ${part.outsideMm} × ${part.widthMm}`, path, situation, verdict: verdictOf(findings), findings, check, extraction, driver, seating };
 }
 

@@ -4,6 +4,8 @@ export { boreField, type Bore } from './bore-field.js';
 export { boreRepair, type BoreRepairOutput } from './bore-repair.js';
 export { assumedCaseThicknessMm, caseHold, type CaseHold } from './case-hold.js';
 export { hotHold, type HotHold } from './hot-hold.js';
+export { lipHeat, type LipHeatInput, type LipHeatOutput } from './lip-heat.js';
+export { lipMaterialsFor, type LipMaterialsOutput } from './lip-materials.js';
 export { lipSpeed } from './lip-speed.js';
 export { pressFitAllowanceOf, type PressFitAllowance } from './press-fit-allowance.js';
 export { requirementSetField, requirementSets, type RequirementSet } from './requirement-set.js';
@@ -13,4 +15,6 @@ export { constructions, lipMaterials, sealField, sealShape, type Construction, t
 export { obstacleField, shaftField, type Obstacle, type Shaft } from './shaft-field.js';
 export { seatField, situationField, situationShape, wearTrackField, type Seat, type Situation, type WearTrack } from './situation-field.js';
 export { sizesOf, type SealOutside, type Sizes } from './sizes-of.js';
+export { trackMoveWantedMm } from './internal/track-move.js';
+export { wearTrackRemedies, type WearTrackOutput } from './wear-track.js';
 export { widthToleranceMm, widthToleranceOf } from './width-tolerance.js';

@@ -1,5 +1,5 @@
 import type { Span } from '../../result/index.js';
-import type { Obstacle, Situation } from '../../seal/index.js';
+import { trackMoveWantedMm, type Obstacle, type Situation } from '../../seal/index.js';
 import { lipInterference } from '../../tables/generated/lip-interference.js';
 import { findHalfOpenRow } from '../../tables/half-open-range.js';
 import { calliperUncertainty } from './calliper.js';
@@ -46,8 +46,6 @@ export interface Seating {
 
 /** Seat length that DIN 3760 asks for, as a share of the width. */
 export const seatShare = practiceValue('seat-share', 'Factor').low;
-/** [mm] How far a lip is moved off its old track, where the groove was not measured. */
-export const usualMoveMm = practiceValue('track-move', 'Mm').low;
 /** [mm] Longest usual bore chamfer, by the width of the seal. */
 const usualChamferMm = (widthMm: number) => (widthMm <= 10 ? 1 : 1.3);
 
@@ -72,7 +70,7 @@ export function seatingOf(situation: Situation): Seating {
     roomBehindMm: roomBehind(situation, section, final, oldDepth?.meanMm ?? null),
     oldDepth,
     moveMm: oldDepth === null || final.depthMm === null ? null : final.depthMm.nominal - oldDepth.meanMm,
-    moveWantedMm: wearTrack?.catchesNail === true ? (wearTrack.widthMm ?? usualMoveMm) : null,
+    moveWantedMm: wearTrack?.catchesNail === true ? trackMoveWantedMm(wearTrack) : null,
     onShaft,
     isBlocked: onShaft.kind !== 'shaft' && onShaft.largestMm >= midwayMm(situation),
     lipFreeMm: lipFreeOf(seal.shaftMm),

@@ -10,3 +10,18 @@ export function standardListsOf({ shaftMm, outsideMm, widthMm }: Pick<Seal, 'sha
   }
   return lists;
 }
+
+/** Shaft sizes of standard seals with the same outside, larger than this one's, smallest first. Held from memory. */
+export function largerSealShaftsMm(seal: Pick<Seal, 'shaftMm' | 'outsideMm'>): readonly number[] {
+  return shaftsFor(seal.outsideMm).filter((shaftMm) => shaftMm > seal.shaftMm);
+}
+
+/** Shaft sizes of standard seals with the same outside, smaller than this one's, largest first. Held from memory. */
+export function smallerSealShaftsMm(seal: Pick<Seal, 'shaftMm' | 'outsideMm'>): readonly number[] {
+  return shaftsFor(seal.outsideMm).filter((shaftMm) => shaftMm < seal.shaftMm).toReversed();
+}
+
+function shaftsFor(outsideMm: number): readonly number[] {
+  const { columns } = standardSizes;
+  return [...new Set(columns.shaftMm.filter((_, i) => columns.outsideMm[i] === outsideMm))].toSorted((a, b) => a - b);
+}

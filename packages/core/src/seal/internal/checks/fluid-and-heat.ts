@@ -1,11 +1,12 @@
-import { deciding, source, supporting, type Finding, type HeldMark } from '../../../result/index.js';
+import { deciding, source, supporting, type Finding, type HeldMark, type Span } from '../../../result/index.js';
 import { lipFluid } from '../../../tables/generated/lip-fluid.js';
 import { lipTemperature } from '../../../tables/generated/lip-temperature.js';
 import { markAt } from '../../../tables/table.js';
 import type { Fluid } from '../../running-field.js';
 import type { LipMaterial } from '../../seal-field.js';
+import type { Situation } from '../../situation-field.js';
 import type { Check } from '../check-report.js';
-import { sealLimit } from '../seal-limit.js';
+import { lipRiseOf } from '../lip-friction.js';
 
 type Rating = 'good' | 'limited' | 'poor';
 const ratingRank: Readonly<Record<Rating, number>> = { good: 0, limited: 1, poor: 2 };
@@ -70,8 +71,14 @@ function workingRangeOf(material: LipMaterial): TemperatureRange | null {
   return temperatureRangeOf(material, 'working') ?? temperatureRangeOf(material, 'rubber-limit');
 }
 
-/** [K] How much warmer than the medium a lip runs (published span; not by speed). */
-export const lipRiseK = sealLimit('lip-rise', 'K');
+/** How hot the medium may be: the working range of the rubber, or the lower limit that is given for this fluid. */
+export function temperatureLimitOf(material: LipMaterial, fluid: Fluid | undefined): { readonly maxC: number; readonly source: FluidRow['source'] } | null {
+  const working = workingRangeOf(material);
+  if (working?.maxC == null) return null;
+  const limit = fluid === undefined ? null : (fluidRowOf(material, fluid)?.limit ?? null);
+  if (limit?.maxMediumC != null && limit.maxMediumC < working.maxC) return { maxC: limit.maxMediumC, source: limit.source };
+  return { maxC: working.maxC, source: working.source };
+}
 
 /** Does the rubber stand the fluid and its heat? */
 export const fluidAndHeat: Check = ({ situation }) => {
@@ -83,9 +90,10 @@ export const fluidAndHeat: Check = ({ situation }) => {
   else findings.push(fluidFinding(material, running.fluid));
   if (running?.fluidTemperatureC === undefined) {
     findings.push(deciding('fluid-temperature-missing', 'unknown', { lipMaterial: material }, tables, 'running.fluidTemperatureC'));
-  } else findings.push(...heatFindings(material, running.fluid ?? null, running.fluidTemperatureC));
+  } else findings.push(...heatFindings(situation, running.fluidTemperatureC));
   if (running?.coldestC !== undefined) findings.push(...coldFindings(material, running.coldestC));
-  return { findings, notChecked: ['lip-friction-heat'] };
+  if (running?.runsDry === true) findings.push(dryFinding(material));
+  return { findings, notChecked: ['lip-heat-by-speed'] };
 };
 
 function fluidFinding(lipMaterial: LipMaterial, fluid: Fluid): Finding {
@@ -98,10 +106,12 @@ function fluidFinding(lipMaterial: LipMaterial, fluid: Fluid): Finding {
   return deciding('fluid-suits-rubber', 'good', numbers, rating.source);
 }
 
-function heatFindings(lipMaterial: LipMaterial, fluid: Fluid | null, fluidTemperatureC: number): readonly Finding[] {
+function heatFindings({ seal, running }: Situation, fluidTemperatureC: number): readonly Finding[] {
+  const { lipMaterial } = seal;
+  const fluid = running?.fluid;
   const findings: Finding[] = [];
   const working = workingRangeOf(lipMaterial);
-  const limit = fluid === null ? null : (fluidRowOf(lipMaterial, fluid)?.limit ?? null);
+  const limit = fluid === undefined ? null : (fluidRowOf(lipMaterial, fluid)?.limit ?? null);
   if (working?.maxC == null) findings.push(deciding('temperature-not-in-table', 'unknown', { lipMaterial }, source('seal-handbook-reprints', 'page'), 'running.fluidTemperatureC'));
   else {
     const numbers = { lipMaterial, fluidTemperatureC, limitC: working.maxC };
@@ -110,13 +120,25 @@ function heatFindings(lipMaterial: LipMaterial, fluid: Fluid | null, fluidTemper
       findings.push(deciding('temperature-over-fluid-limit', 'care', { ...numbers, limitC: limit.maxMediumC, fluid: fluid ?? '' }, limit.source));
     } else findings.push(deciding('temperature-within', 'good', numbers, working.source));
   }
+  const rise = lipRiseOf(running?.speedRpm !== 0, seal.hasDustLip === true);
+  const lip = lipHeatFindings(lipMaterial, { low: fluidTemperatureC + rise.low, high: fluidTemperatureC + rise.high });
+  return [...findings, ...lip.filter(({ severity }) => severity !== 'good')];
+}
+
+/** The lip itself against what its rubber stands: surely over, perhaps, or within. */
+export function lipHeatFindings(lipMaterial: LipMaterial, lipC: Span): readonly Finding[] {
   const rubber = temperatureRangeOf(lipMaterial, 'rubber-limit');
-  if (rubber?.maxC != null) {
-    const numbers = { lipMaterial, lipLowC: fluidTemperatureC + lipRiseK.low, lipHighC: fluidTemperatureC + lipRiseK.high, limitC: rubber.maxC };
-    if (numbers.lipLowC > rubber.maxC) findings.push(deciding('lip-likely-over-rubber-limit', 'care', numbers, rubber.source));
-    else if (numbers.lipHighC > rubber.maxC) findings.push(supporting('lip-may-pass-rubber-limit', 'note', numbers, rubber.source));
-  }
-  return findings;
+  if (rubber?.maxC == null) return [];
+  const numbers = { lipMaterial, lipLowC: lipC.low, lipHighC: lipC.high, limitC: rubber.maxC };
+  if (lipC.low > rubber.maxC) return [deciding('lip-likely-over-rubber-limit', 'care', numbers, rubber.source)];
+  if (lipC.high > rubber.maxC) return [supporting('lip-may-pass-rubber-limit', 'note', numbers, rubber.source)];
+  return [supporting('lip-within-rubber-limit', 'good', numbers, rubber.source)];
+}
+
+/** A lip without any fluid: rubber burns its edge, PTFE stands it. */
+function dryFinding(lipMaterial: LipMaterial): Finding {
+  const by = source('general-memory', 'memory', 'dry running of lips');
+  return lipMaterial === 'PTFE' ? deciding('lip-stands-dry-running', 'good', { lipMaterial }, by) : deciding('lip-runs-dry', 'bad', { lipMaterial }, by);
 }
 
 function coldFindings(lipMaterial: LipMaterial, coldestC: number): readonly Finding[] {

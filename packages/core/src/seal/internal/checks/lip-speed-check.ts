@@ -22,6 +22,12 @@ export function speedLimitsOf(material: string, shaftMm: number): readonly Speed
   return found;
 }
 
+/** The strictest bound of a rubber itself; null where none is at hand. */
+export function speedLimitMpsOf(material: string, shaftMm: number): number | null {
+  const bounds = speedLimitsOf(material, shaftMm).flatMap(({ speedMaxMps }) => (speedMaxMps === null ? [] : [speedMaxMps]));
+  return bounds.length === 0 ? null : Math.min(...bounds);
+}
+
 /**
  * Does the lip stand the speed? A general limit for elastomer lips (15 m/s; 8 000 rpm on shafts up to 35 mm) decides first;
  * between it and the bound of the rubber itself the seal suits with care.

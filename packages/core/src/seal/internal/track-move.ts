@@ -1,0 +1,11 @@
+import type { WearTrack } from '../situation-field.js';
+import { sealLimit } from './seal-limit.js';
+
+const usual = sealLimit('track-move', 'Mm');
+
+/** [mm] How far a lip must move to leave the old track: its width where that is known, and no less than the usual millimetre. */
+export function trackMoveWantedMm(wearTrack: WearTrack | undefined): number {
+  return Math.max(wearTrack?.widthMm ?? 0, usual.low);
+}
+
+export const trackMoveSource = usual.source;
