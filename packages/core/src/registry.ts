@@ -5,7 +5,7 @@ import { chooseFit, dismantling, joiningTemperature, pressJoint, pushForce, ring
 import { materialProperties } from './material/index.js';
 import { conformity, fitDistribution, measuredSizeCalculation } from './measure/index.js';
 import type { AnyCalculation } from './result/index.js';
-import { boreRepair, lipHeat, lipMaterialsFor, lipSpeed, sealCheck, wearTrackRemedies } from './seal/index.js';
+import { boreRepair, lipHeat, lipMaterialsFor, lipSpeed, sealCheck, sealSizes, wearTrackRemedies } from './seal/index.js';
 import { fit, fitAtTemperature, identifyClass, inchFit, toleranceZone } from './tolerance/index.js';
 
 /** Every calculation, in the order of the work. The command line, schemas, docs and forms all come from this list. */
@@ -29,6 +29,7 @@ export const calculations: readonly AnyCalculation[] = [
   bearingDimensions,
   lipSpeed,
   lipHeat,
+  sealSizes,
   sealCheck,
   lipMaterialsFor,
   boreRepair,
