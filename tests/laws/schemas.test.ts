@@ -58,6 +58,9 @@ const suffixes: readonly (readonly [suffix: string, unit: string])[] = [
 /** Parts of a span: their unit is that of the field around them. */
 const parts = new Set(['min', 'max', 'probableLow', 'probableHigh', 'low', 'high', 'nominal', 'probable', 'earliest', 'latest', 'value', 'upToValue', 'hub', 'shaft', 'bore', 'surface', 'outside']);
 
+/** Places in a list: they count, and measure nothing. */
+const ordinals = new Set(['line']);
+
 interface Leaf {
   readonly path: string;
   readonly name: string;
@@ -92,6 +95,7 @@ test.each(schemas)('%s: every number tells its unit by the end of its name, and 
   const faults: string[] = [];
   for (const leaf of leaves(schema, '', '', schema)) {
     if (!isNumber(leaf.schema) || leaf.schema.unit === 'see unit' || /(^|\.)(assumptions|parameters)(\[\])?(\.|$)/.test(leaf.path)) continue;
+    if (ordinals.has(leaf.name)) continue;
     const found = suffixes.find(([suffix]) => leaf.name.endsWith(suffix));
     if (found === undefined) faults.push(`${leaf.path}: no unit at the end of "${leaf.name}"`);
     else if (leaf.schema.unit !== undefined && leaf.schema.unit !== found[1]) faults.push(`${leaf.path}: named in ${found[1]}, says ${leaf.schema.unit}`);

@@ -44,6 +44,19 @@ program
   .option('--json', 'the answer as JSON')
   .action(guarded(async (file: string, options: object) => (await import('./commands/job.js')).job(file, options)));
 program
+  .command('shelf')
+  .argument('<list>', 'CSV file with one seal a line, or - for standard input')
+  .requiredOption('--for <file>', 'workshop file with the position')
+  .option('--position <name>', 'name of the position')
+  .option('--machine <name>', 'name of the machine')
+  .option('--part <name>', 'name or number of the seal, where a position has several')
+  .option('--best <number>', 'how many to list', '10')
+  .option('--unit <unit>', 'mm or in, for sizes without a unit', 'mm')
+  .option('--column <role=header...>', 'which column is what, such as shaft=Di')
+  .option('--json', 'the answer as JSON')
+  .description('which seals of a list suit a position, best first')
+  .action(guarded(async (file: string, options: { for: string }) => (await import('./commands/shelf.js')).shelf(file, options)));
+program
   .command('run')
   .argument('<name>', 'name of a calculation')
   .requiredOption('--input <file>', 'JSON file, or - for standard input')

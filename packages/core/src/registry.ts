@@ -5,7 +5,7 @@ import { chooseFit, dismantling, joiningTemperature, pressJoint, pushForce, ring
 import { materialProperties } from './material/index.js';
 import { conformity, fitDistribution, measuredSizeCalculation } from './measure/index.js';
 import type { AnyCalculation } from './result/index.js';
-import { boreRepair, lipHeat, lipMaterialsFor, lipSpeed, sealCheck, sealSizes, wearTrackRemedies } from './seal/index.js';
+import { boreRepair, lipHeat, lipMaterialsFor, lipSpeed, sealCheck, sealSizes, shelfMatch, wearTrackRemedies } from './seal/index.js';
 import { fit, fitAtTemperature, identifyClass, inchFit, toleranceZone } from './tolerance/index.js';
 
 /** Every calculation, in the order of the work. The command line, schemas, docs and forms all come from this list. */
@@ -31,6 +31,7 @@ export const calculations: readonly AnyCalculation[] = [
   lipHeat,
   sealSizes,
   sealCheck,
+  shelfMatch,
   lipMaterialsFor,
   boreRepair,
   wearTrackRemedies,

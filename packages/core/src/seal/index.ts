@@ -13,6 +13,7 @@ export { fluids, runningField, type Fluid, type Running } from './running-field.
 export { sealCheck, type SealCheckOutput } from './seal-check.js';
 export { constructions, lipMaterials, sealField, sealShape, type Construction, type LipMaterial, type Seal } from './seal-field.js';
 export { obstacleField, shaftField, type Obstacle, type Shaft } from './shaft-field.js';
+export { shelfMatch, shelfMatcher, shelfRoles, type ShelfCandidate, type ShelfMatcher, type ShelfMatchInput, type ShelfMatchOutput, type ShelfOptions } from './shelf-match.js';
 export { sealSizes, type SealSizesInput, type SealSizesOutput } from './seal-sizes.js';
 export { seatField, situationField, situationShape, wearTrackField, type Seat, type Situation, type WearTrack } from './situation-field.js';
 export { sizesOf, type SealOutside, type Sizes } from './sizes-of.js';
