@@ -48,6 +48,7 @@ const suffixes: readonly (readonly [suffix: string, unit: string])[] = [
   ['seed', ''],
   ['hours', 'h'],
   ['hoursPerYear', 'h'],
+  ['Days', 'days'],
   ['C', '°C'],
   ['K', 'K'],
   ['N', 'N'],

@@ -57,6 +57,25 @@ program
   .description('which seals of a list suit a position, best first')
   .action(guarded(async (file: string, options: { for: string }) => (await import('./commands/shelf.js')).shelf(file, options)));
 program
+  .command('record')
+  .argument('<file>', 'workshop file, or - for standard input')
+  .option('--position <name>', 'name of the position')
+  .option('--machine <name>', 'name of the machine')
+  .option('--date <date>', 'writes a change of this day, YYYY-MM-DD, to the end of the record')
+  .option('--hours <hours>', 'hour meter at the change')
+  .option('--renewed <what>', 'seal, bearing, or "seal and bearing"', 'seal')
+  .option('--bore <readings...>', 'readings of the bore')
+  .option('--bore-with <instrument>', 'instrument of these readings')
+  .option('--shaft <readings...>', 'readings of the shaft')
+  .option('--shaft-with <instrument>', 'instrument of these readings')
+  .option('--depth <depths...>', 'depth of the new seal below the face')
+  .option('--note <text>', 'a note')
+  .option('--out <file>', 'writes there instead, and leaves the file as it is')
+  .option('--as-of <date>', 'day to count from, YYYY-MM-DD')
+  .option('--json', 'the answer as JSON')
+  .description('the record of past renewals and the next due; with --date one more is written')
+  .action(guarded(async (file: string, options: object) => (await import('./commands/record.js')).record(file, options)));
+program
   .command('run')
   .argument('<name>', 'name of a calculation')
   .requiredOption('--input <file>', 'JSON file, or - for standard input')

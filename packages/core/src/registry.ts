@@ -1,6 +1,6 @@
 import { bearingDimensions, bearingSeat } from './bearing/index.js';
 import { drawInRod, driverSearch, extractionPlan, seatingPlan } from './handwork/index.js';
-import { jobSheet } from './job/index.js';
+import { jobSheet, serviceRecord } from './job/index.js';
 import { chooseFit, dismantling, joiningTemperature, pressJoint, pushForce, ringStack } from './joint/index.js';
 import { materialProperties } from './material/index.js';
 import { conformity, fitDistribution, measuredSizeCalculation } from './measure/index.js';
@@ -40,6 +40,7 @@ export const calculations: readonly AnyCalculation[] = [
   drawInRod,
   seatingPlan,
   jobSheet,
+  serviceRecord,
 ];
 
 const byName = new Map(calculations.map((calculation) => [calculation.name, calculation]));

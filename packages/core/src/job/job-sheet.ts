@@ -8,6 +8,7 @@ import { findPosition } from './find-position.js';
 import { nextDue } from './next-due.js';
 import { remediesOf } from './internal/remedies.js';
 import { readWorkshop } from './read-workshop-file.js';
+import { serviceRecord } from './service-record.js';
 import { situationOf } from './situation-of.js';
 import type { Position, SealPart, WorkshopFile } from './workshop-file-field.js';
 
@@ -83,7 +84,10 @@ export const jobSheet = defineCalculation({
     const seals = parts.filter((part) => part.kind === 'seal');
     const speed = seals.find((seal) => seal.check?.peripheralSpeedMps != null)?.check?.peripheralSpeedMps ?? null;
     const due = nextDue(machine, position, speed, input.asOfDate);
-    const fileFindings = unknownFields.length === 0 ? [] : [supporting('unknown-fields', 'note', { fields: unknownFields.slice(0, 10).join(', '), fieldCount: unknownFields.length }, commonPractice)];
+    const fileFindings = [
+      ...(unknownFields.length === 0 ? [] : [supporting('unknown-fields', 'note', { fields: unknownFields.slice(0, 10).join(', '), fieldCount: unknownFields.length }, commonPractice)]),
+      ...growthOnRecord({ workshop: input.workshop, machine: machine.name, position: position.name }),
+    ];
     const outputs = seals.flatMap((seal) => [seal.check, seal.extraction, seal.driver, seal.seating].filter((output) => output !== null));
     const notChecked = [...new Set([...outputs.flatMap((output) => output.notChecked), ...(due.intervalHours === null ? ['service-interval'] : [])])];
     const blocks = {
@@ -161,6 +165,12 @@ function attempt<T>(compute: () => T): { readonly value: T } | { readonly error:
     if (error instanceof CalculationError) return { error };
     throw error;
   }
+}
+
+/** What the record says of the bore; how long it is overdue stands with the next due date. */
+function growthOnRecord(input: { readonly workshop: unknown; readonly machine: string; readonly position: string }): readonly Finding[] {
+  const record = attempt(() => serviceRecord.compute(input));
+  return 'value' in record ? record.value.findings.filter(({ code }) => code.startsWith('bore-')) : [];
 }
 
 function proveSteps(dueAtHours: number | null): readonly PlanStep[] {

@@ -13,7 +13,7 @@ export interface NextDue {
   readonly sinceLastHours: number | null;
   /** Hours until the present part is due by its last renewal; negative when overdue. */
   readonly remainingHours: number | null;
-  /** Day on which it is due again when renewed on `asOfDate`, by running hours a year. */
+  /** Day on which it is due again when renewed on `asOfDate`: by running hours a year or by the calendar, whichever comes first. */
   readonly dueDate: string | null;
   /** How far the lip slides in one interval. */
   readonly lipTravelKm: number | null;
@@ -37,6 +37,7 @@ export function nextDue(machine: Machine, position: Position, peripheralSpeedMps
   const lastHours = last?.hourMeterHours ?? null;
   const sinceLastHours = now !== null && lastHours !== null && now >= lastHours ? now - lastHours : null;
   const hoursPerYear = position.running?.hoursPerYear;
+  const intervalDays = position.serviceIntervalDays ?? machine.serviceIntervalDays;
   const today = asOfDate === undefined ? null : dayNumberOf(asOfDate);
   const travel = (hours: number | null) => (hours === null || peripheralSpeedMps === null ? null : peripheralSpeedMps * hours * 3.6);
   return {
@@ -46,10 +47,18 @@ export function nextDue(machine: Machine, position: Position, peripheralSpeedMps
     dueAtHours: now === null || intervalHours === null ? null : now + intervalHours,
     sinceLastHours,
     remainingHours: sinceLastHours === null || intervalHours === null ? null : intervalHours - sinceLastHours,
-    dueDate: today === null || intervalHours === null || hoursPerYear === undefined || hoursPerYear <= 0 ? null : dateOf(today + Math.floor((intervalHours / hoursPerYear) * 365.25)),
+    dueDate: dueDateOf(today, [
+      ...(intervalHours === null || hoursPerYear === undefined || hoursPerYear <= 0 ? [] : [Math.floor((intervalHours / hoursPerYear) * 365.25)]),
+      ...(intervalDays === undefined ? [] : [intervalDays]),
+    ]),
     lipTravelKm: travel(intervalHours),
     lipTravelSinceLastKm: travel(sinceLastHours),
   };
+}
+
+/** The earliest of several intervals in days, counted from today. */
+function dueDateOf(today: number | null, days: readonly number[]): string | null {
+  return today === null || days.length === 0 ? null : dateOf(today + Math.min(...days));
 }
 
 function intervalOf(machine: Machine, position: Position): Pick<NextDue, 'intervalHours' | 'intervalFrom' | 'source'> {

@@ -3,7 +3,7 @@ import { toolField } from '../handwork/index.js';
 import { instrumentField, readingsField } from '../measure/index.js';
 import { materialField } from '../material/index.js';
 import { hoursField, lengthField } from '../quantity/index.js';
-import { choiceField, textField } from '../result/index.js';
+import { choiceField, textField, wholeNumberField } from '../result/index.js';
 import { boreField, requirementSetField, runningField, sealShape, seatField, shaftField, situationShape, wearTrackField } from '../seal/index.js';
 import { dateField } from './calendar-day.js';
 
@@ -30,7 +30,7 @@ const bearingPartField = z.strictObject({
 });
 
 /** One renewal in the past, with what was measured then. Written once, never changed. */
-const changeField = z.strictObject({
+export const changeField = z.strictObject({
   date: dateField({ label: 'date of the change' }),
   hourMeterHours: z.optional(hoursField({ label: 'hour meter at the change', unit: 'h', from: 0, upTo: 1_000_000 })),
   renewed: choiceField(['seal', 'bearing', 'seal and bearing'], { label: 'what was renewed' }),
@@ -57,6 +57,7 @@ const positionField = z.strictObject({
   clearBehindMm: situationShape.clearBehindMm,
   behind: situationShape.behind,
   serviceIntervalHours: z.optional(hoursField({ label: 'service interval of this position', unit: 'h', over: 0, upTo: 100_000 })),
+  serviceIntervalDays: z.optional(wholeNumberField({ label: 'longest time between renewals of this position', unit: 'days', from: 1, upTo: 36_525 })),
   changes: z.optional(z.array(changeField).check(z.maxLength(1000))),
   note: noteField,
 });
@@ -66,6 +67,7 @@ const machineField = z.strictObject({
   kind: z.optional(choiceField(['small two-stroke', 'four-stroke engine', 'gearbox', 'pump', 'winch', 'other'], { label: 'kind of machine' })),
   hourMeterHours: z.optional(hoursField({ label: 'hour meter now', unit: 'h', from: 0, upTo: 1_000_000 })),
   serviceIntervalHours: z.optional(hoursField({ label: 'service interval of the machine', unit: 'h', over: 0, upTo: 100_000 })),
+  serviceIntervalDays: z.optional(wholeNumberField({ label: 'longest time between renewals on the machine', unit: 'days', from: 1, upTo: 36_525 })),
   positions: z.array(positionField).check(z.minLength(1), z.maxLength(200)),
   note: noteField,
 });

@@ -101,6 +101,17 @@ function placeOf(situation: Situation): Place {
   return { situation, set, boreMm: bore.meanMm, uncertaintyMm: bore.expandedUncertaintyMm, sealLeastMm, leastUsefulMm, boreUpToMm, overUm: 1000 * (bore.meanMm + bore.expandedUncertaintyMm - boreUpToMm) };
 }
 
+/** [mm] The largest bore that keeps the hold the standard lets happen with this seal; null beyond its tables. */
+export function largestUsefulBoreMm(situation: Situation): number | null {
+  const { seal, requirementSet = 'iso-6194-1' } = situation;
+  try {
+    return (sizesOf({ seal, requirementSet }).sealOutside?.leastMm ?? seal.outsideMm) - usefulFor(requirementSet, seal.construction, seal.outsideMm);
+  } catch (error) {
+    if (error instanceof CalculationError && error.code === 'outside-table') return null;
+    throw error;
+  }
+}
+
 /** Least interference that the standard itself lets happen: least allowance in the largest permitted bore. */
 function usefulFor(set: RequirementSet, construction: Situation['seal']['construction'], outsideMm: number): number {
   return pressFitAllowanceOf(set, construction, outsideMm).allowanceMinMm - boreBandOf(set, outsideMm).upperMm;

@@ -1,7 +1,7 @@
 export { boreBandOf, type Band } from './bore-band.js';
 export { shaftBandOf } from './shaft-band.js';
 export { boreField, type Bore } from './bore-field.js';
-export { boreRepair, type BoreRepairOutput } from './bore-repair.js';
+export { boreRepair, largestUsefulBoreMm, type BoreRepairOutput } from './bore-repair.js';
 export { assumedCaseThicknessMm, caseHold, type CaseHold } from './case-hold.js';
 export { hotHold, type HotHold } from './hot-hold.js';
 export { lipHeat, type LipHeatInput, type LipHeatOutput } from './lip-heat.js';

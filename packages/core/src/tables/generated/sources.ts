@@ -93,6 +93,7 @@ export const sources: Readonly<Record<string, SourceEntry>> = {
   'seal-handbook-reprints': { title: 'Seal handbooks that reprint the standards (first to sixth)', held: 'page' },
   'seal-selection-article-2018': { title: 'Article on choosing oil seals', year: 2018, held: 'page' },
   'seal-trade-pages': { title: 'Seal and bearing trade pages and articles', held: 'page', note: 'weaker than a handbook: each stands alone' },
+  'sen-1968': { title: 'Estimates of the regression coefficient based on Kendall\'s tau (Sen), Journal of the American Statistical Association 63', year: 1968, clauses: 'slope and its confidence interval', held: 'memory' },
   'shigley-8': { title: 'Mechanical Engineering Design, 8th edition, with its published solutions', publisher: 'McGraw-Hill', held: 'page' },
   'st-hole-group-1b': { title: 'Hole recommendations for thread-forming ST screws, group 1B', held: 'page', note: 'one published technical page' },
   'tb-9-5210-207-24': { title: 'Calibration of inside micrometers', publisher: 'US Army', clauses: 'Tables 6, 8 and 10', held: 'page' },

@@ -6,6 +6,15 @@ export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'ef
   findings: {
     'unknown-fields': { says: 'The file has {fieldCount} fields that this version does not know ({fields}). They are kept in the file and were not used.' },
     'could-not-compute': { says: 'Part of this could not be computed: {reason}', todo: 'Mend that entry, or look the part up by hand.' },
+    'record-is-empty': { says: 'No renewal is on record yet.' },
+    'overdue-by-hours': { says: 'It is overdue by {overHours}.', todo: 'Renew it.' },
+    'overdue-by-days': { says: 'It is overdue by {overDayCount} {overDayCount|day|days}.', todo: 'Renew it.' },
+    'bore-is-over-limit': { says: 'By the record the bore stands at {levelMm}, over the {limitMm} that keep the hold; it grows by {growthUm} with each change.', todo: 'Repair it at this change: see the repairs of a bore.' },
+    'bore-trend-too-short': { says: 'By {measuredCount} measured changes the bore grows by {growthUm} with each; a forecast needs four.', todo: 'Measure the bore at every change and write it down.' },
+    'bore-growth-not-proven': { says: 'Over {measuredCount} measured changes the bore has grown by less than the readings can tell ({uncertaintyUm}).' },
+    'bore-lasts': { says: 'The bore grows by {growthUm} with each change: it keeps the hold (up to {limitMm}) as far ahead as was looked.' },
+    'bore-may-leave-limit': { says: 'The bore grows by {growthUm} with each change and may leave its limit ({limitMm}) after {earliestCount} more {earliestCount|change|changes} at the earliest.', todo: 'Go on measuring it.' },
+    'bore-leaves-limit': { says: 'The bore grows by {growthUm} with each change and leaves its limit ({limitMm}) after {earliestCount} to {latestCount} more changes.', todo: 'Plan a sleeve or a rubber-covered seal.' },
     'bearing-not-looked-at': { says: 'The bearing "{name}" is on the sheet but was not looked at.' },
   },
   steps: {
@@ -17,6 +26,8 @@ export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'ef
     'fit-away-from-20-c': 'The fit at any temperature but 20 °C.',
     'form-and-roughness': 'Form and roughness of the parts.',
     'measurement-uncertainty': 'The uncertainty of the sizes given.',
+    'wear-goes-on-as-before': 'Whether wear goes on as before.',
+    'changes-without-reading': 'Changes at which the bore was not measured.',
     'service-interval': 'When it is due again: no service interval is given for this machine.',
   },
   labels: {

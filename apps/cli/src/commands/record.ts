@@ -1,0 +1,90 @@
+import { renameSync, rmSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import { appendChange, findPosition, readWorkshop, serviceRecord } from '@seatwright/core/job';
+import { invalidInput } from '@seatwright/core';
+import { english, plainStyle, writeFinding } from '@seatwright/core/wording';
+import { readInput } from '../internal/read-input.js';
+
+interface Options {
+  readonly position?: string;
+  readonly machine?: string;
+  readonly date?: string;
+  readonly hours?: string;
+  readonly renewed?: string;
+  readonly bore?: readonly string[];
+  readonly boreWith?: string;
+  readonly shaft?: readonly string[];
+  readonly shaftWith?: string;
+  readonly depth?: readonly string[];
+  readonly note?: string;
+  readonly out?: string;
+  readonly asOf?: string;
+  readonly json?: boolean;
+}
+
+/** The record of a position; with `--date` one renewal more is written to its end first. */
+export async function record(file: string, options: Options): Promise<void> {
+  const content = await readInput(file);
+  let workshop: unknown;
+  try {
+    workshop = JSON.parse(content.replace('\uFEFF', '')) as unknown;
+  } catch (error) {
+    throw invalidInput('', content.slice(0, 40), 'a workshop file in JSON', `not JSON: ${error instanceof Error ? error.message.replace(/\s+/gu, ' ') : String(error)}`);
+  }
+  const { machine, position } = findPosition(readWorkshop(workshop).workshop, options);
+  const place = { machine: machine.name, position: position.name };
+  if (options.date !== undefined) {
+    workshop = appendChange(workshop, place, changeOf(options));
+    const target = options.out ?? file;
+    const text = `${JSON.stringify(workshop, null, 2)}\n`;
+    if (target === '-') process.stdout.write(text);
+    else writeWhole(target, text);
+    if (target === '-') return;
+  } else if (options.out !== undefined) throw invalidInput('--date', undefined, 'the day of the change, YYYY-MM-DD', 'missing; --out writes a change');
+  const output = serviceRecord.run({ workshop, ...place, ...(options.asOf === undefined ? {} : { asOfDate: options.asOf }) });
+  process.stdout.write(options.json === true ? `${JSON.stringify({ ok: true, output })}\n` : textOf(output));
+}
+
+function changeOf({ date, hours, renewed, bore, boreWith, shaft, shaftWith, depth, note }: Options): object {
+  const readings = (name: string, values: readonly string[] | undefined, instrument: string | undefined) => {
+    if (values === undefined) return undefined;
+    if (instrument === undefined) throw invalidInput(`--${name}-with`, undefined, 'the instrument that the readings were taken with', `missing; a reading without its instrument says little`);
+    return [{ instrument, valuesMm: values }];
+  };
+  const change = { date, hourMeterHours: hours, renewed: renewed ?? 'seal', boreReadings: readings('bore', bore, boreWith), shaftReadings: readings('shaft', shaft, shaftWith), depthMm: depth, note };
+  return Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined));
+}
+
+/** Writes beside the file and then puts it in its place: a file is old or new, never half of both. */
+function writeWhole(target: string, text: string): void {
+  const beside = join(dirname(target), `.${basename(target)}.${process.pid}.new`);
+  try {
+    writeFileSync(beside, text, { flag: 'wx' });
+    renameSync(beside, target);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    const { code } = error as NodeJS.ErrnoException;
+    const why: Readonly<Record<string, string>> = { EACCES: 'may not be written', EROFS: 'lies on a read-only disk', ENOSPC: 'the disk is full', ENOENT: 'no such folder', EISDIR: 'is a folder' };
+    throw new Error(`${target}: ${why[code ?? ''] ?? String(code)}; nothing was changed`, { cause: error });
+  }
+}
+
+function textOf(output: ReturnType<typeof serviceRecord.compute>): string {
+  const lines = [`Record: ${output.machine}, ${output.position}`, ''];
+  for (const { date, hourMeterHours, sinceBeforeHours, boreMm, shaftMm } of output.changes) {
+    const about = [hourMeterHours === null ? null : `${hourMeterHours} h`, sinceBeforeHours === null ? null : `${sinceBeforeHours} h after the one before`, boreMm === null ? null : `bore ${rounded(boreMm)} mm`, shaftMm === null ? null : `shaft ${rounded(shaftMm)} mm`];
+    lines.push(`  ${date}  ${about.filter((one) => one !== null).join(', ')}`);
+  }
+  if (output.changes.length > 0) lines.push('');
+  if (output.lipTravelToDateKm !== null) lines.push(`Lip travel on record: ${Math.round(output.lipTravelToDateKm)} km.`);
+  if (output.dueBy !== null) lines.push(`Due next: ${[output.dueAtHours === null ? null : `at ${rounded(output.dueAtHours)} h`, output.dueDate === null ? null : `by ${output.dueDate}`].filter((one) => one !== null).join(', ')} (${output.dueBy}).`);
+  for (const finding of output.findings) {
+    const { says, todo } = writeFinding(finding, english, plainStyle);
+    lines.push(says, ...(todo === null ? [] : [`  -> ${todo}`]));
+  }
+  return `${lines.join('\n')}\n`;
+}
+
+function rounded(value: number): number {
+  return Math.round(value * 1000) / 1000;
+}

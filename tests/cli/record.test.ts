@@ -1,0 +1,58 @@
+import { spawnSync } from 'node:child_process';
+import { copyFileSync, existsSync, mkdtempSync, readFileSync, readdirSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+
+const main = new URL('../../apps/cli/dist/main.js', import.meta.url).pathname;
+const sample = new URL('../../apps/bench/public/samples/bilge-pump.json', import.meta.url).pathname;
+
+function fresh() {
+  const folder = mkdtempSync(join(tmpdir(), 'record-'));
+  const file = join(folder, 'pump.json');
+  copyFileSync(sample, file);
+  const record = (...args: readonly string[]) => {
+    const { stdout, stderr, status } = spawnSync(process.execPath, [main, 'record', file, ...args], { encoding: 'utf8' });
+    return { stdout, stderr, status };
+  };
+  const changes = () => (JSON.parse(readFileSync(file, 'utf8')) as { machines: { positions: { changes?: object[] }[] }[] }).machines[0]?.positions[0]?.changes ?? [];
+  return { folder, file, record, changes };
+}
+
+test('writes one change more to the end, keeps the rest, and leaves no half file beside it', () => {
+  const { folder, record, changes, file } = fresh();
+  const before = changes();
+  const { status, stdout } = record('--date', '2026-11-20', '--hours', '5000', '--bore', '35,01', '35.012', '--bore-with', 'inside-micrometer-rod', '--depth', '0.1', '0.1', '--note', 'spring was loose');
+  expect(status).toBe(0);
+  expect(stdout).toContain('2026-11-20  5000 h');
+  expect(stdout).toContain('bore 35.011 mm');
+  expect(changes().slice(0, -1)).toEqual(before);
+  expect(changes().at(-1)).toEqual({ date: '2026-11-20', hourMeterHours: '5000', renewed: 'seal', boreReadings: [{ instrument: 'inside-micrometer-rod', valuesMm: ['35,01', '35.012'] }], depthMm: ['0.1', '0.1'], note: 'spring was loose' });
+  expect(readdirSync(folder)).toEqual([file.split('/').at(-1)]);
+});
+
+test.each([
+  [['--date', '2026-02-30'], /change\.date/],
+  [['--date', '1999-01-01'], /record only grows/],
+  [['--date', '2026-11-20', '--bore', '35.01'], /--bore-with/],
+  [['--date', '2026-11-20', '--bore', 'wide', '--bore-with', 'inside-micrometer-rod'], /change\.boreReadings/],
+  [['--out', 'x.json'], /--date/],
+  [['--position', 'nowhere'], /no such position/],
+])('refuses %j and changes nothing', (args, message) => {
+  const { record, file } = fresh();
+  record('--date', '2024-01-01', '--hours', '1');
+  const before = readFileSync(file, 'utf8');
+  const { status, stderr } = record(...args);
+  expect(status).toBe(1);
+  expect(stderr).toMatch(message);
+  expect(stderr.trim().split('\n')).toHaveLength(1);
+  expect(readFileSync(file, 'utf8')).toBe(before);
+});
+
+test('a folder that is not there: says so, writes nothing', () => {
+  const { record, folder } = fresh();
+  const { status, stderr } = record('--date', '2026-11-20', '--out', join(folder, 'no', 'such.json'));
+  expect(status).toBe(2);
+  expect(stderr).toMatch(/no such folder; nothing was changed/);
+  expect(existsSync(join(folder, 'no'))).toBe(false);
+});
