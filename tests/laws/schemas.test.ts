@@ -19,6 +19,9 @@ interface Schema {
 
 /** Ends of the names of numbers, with the unit that each tells; an empty unit is a plain number. */
 const suffixes: readonly (readonly [suffix: string, unit: string])[] = [
+  ['PaM3PerS', 'Pa·m³/s'],
+  ['MlPerMin', 'mL/min'],
+  ['Cm3', 'cm³'],
   ['MillionRev', '10⁶ turns'],
   ['KgPerM3', 'kg/m³'],
   ['Mm2PerS', 'mm²/s'],

@@ -1,5 +1,5 @@
 import { bearingDimensions, bearingSeat } from './bearing/index.js';
-import { drawInRod, driverSearch, extractionPlan, seatingPlan } from './handwork/index.js';
+import { disputedPoints, drawInRod, driverSearch, extractionPlan, leakCheck, leakSearch, seatingPlan } from './handwork/index.js';
 import { jobSheet, serviceRecord } from './job/index.js';
 import { chooseFit, dismantling, joiningTemperature, pressJoint, pushForce, ringStack } from './joint/index.js';
 import { materialProperties } from './material/index.js';
@@ -39,6 +39,9 @@ export const calculations: readonly AnyCalculation[] = [
   driverSearch,
   drawInRod,
   seatingPlan,
+  leakCheck,
+  leakSearch,
+  disputedPoints,
   jobSheet,
   serviceRecord,
 ];

@@ -10,6 +10,8 @@ const nbsp = '\u00a0';
 
 /** Longest suffix first, so that `PerK` is met before `K`. */
 const suffixes: readonly (readonly [suffix: string, unit: string, decimals: number])[] = [
+  ['MlPerMin', 'mL/min', 2],
+  ['Cm3', 'cm³', 0],
   ['MillionRev', 'million turns', 1],
   ['KgPerM3', 'kg/m³', 0],
   ['Mm2PerS', 'mm²/s', 1],

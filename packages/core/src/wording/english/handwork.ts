@@ -3,6 +3,13 @@ import type { Catalogue } from '../catalogue.js';
 /** English sentences of the three plans of handwork: taking out, driving, seating. */
 export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'assumed' | 'effects' | 'readings' | 'values'> = {
   findings: {
+    'leak-limit-not-given': { says: 'It leaks {leakMlPerMin} (± {uncertaintyMlPerMin}) of air. No limit is given, so nobody can say whether that is too much.', todo: "Take the limit from the maker's manual: so much pressure lost in so much time." },
+    'holds-air': { says: 'It holds: {leakMlPerMin} (± {uncertaintyMlPerMin}) of air, {limitMlPerMin} are permitted.' },
+    'leaks-air': { says: 'It leaks {leakMlPerMin} (± {uncertaintyMlPerMin}) of air, more than the {limitMlPerMin} permitted.', todo: 'Search with soapy water: lips, rims, joints, plugs, hoses of the test itself.' },
+    'leak-cannot-tell': { says: 'It leaks {leakMlPerMin} (± {uncertaintyMlPerMin}) of air; {limitMlPerMin} are permitted: this gauge cannot tell in this time.', todo: 'Wait longer, or take a finer gauge.' },
+    'leak-is-real': { says: 'The fall of pressure is more than the gauge and the temperature can feign.' },
+    'leak-below-nothing': { says: 'The pressure moved the other way by more than the gauge can feign: the part was still changing its temperature, or the readings are swapped.', todo: 'Wait until the part is as warm as the room and test again.' },
+    'test-pressure-over-lip': { says: 'The test pressure ({testMpa}) is more than a plain lip is given at rest ({limitMpa}).', todo: "Only if the maker's manual asks for it." },
     'rod-draws-it-in': { says: 'A rod {thread} draws it in: {lowTorqueNm} to {highTorqueNm} on the nut at {pushForceN}, {reserveFactor} times as strong as it must be.' },
     'rod-barely-draws-it-in': { says: 'A rod {thread} just draws it in: it is {reserveFactor} times as strong as it must be, {wantedFactor} is asked for.', todo: 'Take a thicker rod or one of better steel, and oil the thread.' },
     'rod-too-weak': { says: 'No rod at hand is strong enough for {pushForceN}: {thread} would give way.', todo: 'Take a thicker rod or one of better steel, or a press.' },
@@ -176,6 +183,9 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
     'in-look-for-leaks': 'Fill, run briefly, and look for leaks; look again when it is warm and once more cold.',
   },
   notChecked: {
+    'gauge-was-checked': 'Whether the gauge and its hoses hold by themselves: try them closed off first.',
+    'what-expands-under-test': 'Hoses and covers that stretch: wait a minute after pumping before the first reading.',
+    'temperature-during-hold': 'Whether the part changed its temperature meanwhile: 1 K moves the pressure by about 0.4 kPa.',
     'rod-bends': 'Whether the rod is pulled askew and bends.',
     'thread-strips-in-soft-nut': 'Whether a soft or worn nut strips: use a full nut of steel.',
     'stuck-seal-needs-more': 'How firmly rust, paint or sealant holds the old seal.',
@@ -193,6 +203,12 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
     'lip-place-in-seal': 'Where inside the seal the lip lies; only the outer faces were compared.',
   },
   assumed: {
+    'discharge-of-hole': 'Discharge of a hole, sharp to rounded',
+    'air-pressure-normal': 'Pressure of the air around',
+    'gauge-error': 'Error of the gauge',
+    'volume-error': 'Error of the volume',
+    'temperature-error': 'Error of the temperatures',
+    'temperature-steady': 'Temperature, the same at both readings',
     'thread-friction': 'Friction in the thread and under the nut',
     'rod-yield': 'Yield strength of the rod, the weakest class sold',
     'rod-reserve': 'Strength of the rod over what it must bear',
@@ -224,6 +240,9 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
     'largest-tilt': 'Largest spread of four depths, as a share of the outside diameter',
   },
   effects: {
+    'size-of-hole': 'the size of the hole',
+    'the-leak': 'the leak',
+    'leak-verdict': 'how surely it is told',
     'nut-torque': 'the torque on the nut',
     'rod-strength': 'which rod will do',
     'screw-length': 'the screw length',
@@ -244,6 +263,8 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
     'gauge-limits': 'the limits for the depth gauge',
   },
   readings: {
+    limitDropMpa: 'the permitted loss of pressure',
+    holdHours: 'a longer hold',
     toolsAtHand: 'the tools at hand',
     clearBehindMm: 'the room behind the seal',
     'bore.depthMm': 'the depth of the bore',

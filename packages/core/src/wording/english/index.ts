@@ -5,16 +5,17 @@ import { fitsWords } from './fits.js';
 import { handworkWords } from './handwork.js';
 import { jobWords } from './job.js';
 import { jointWords } from './joint.js';
+import { leakWords } from './leaks.js';
 import { measuresWords } from './measures.js';
 import { sealWords } from './seal.js';
 
 /** English, complete. */
 export const english: Catalogue = {
   language: 'en',
-  findings: { ...fitsWords.findings, ...measuresWords.findings, ...jointWords.findings, ...sealWords.findings, ...bearingSeatWords.findings, ...handworkWords.findings, ...jobWords.findings },
-  steps: { ...handworkWords.steps, ...jobWords.steps },
+  findings: { ...fitsWords.findings, ...measuresWords.findings, ...jointWords.findings, ...sealWords.findings, ...bearingSeatWords.findings, ...handworkWords.findings, ...leakWords.findings, ...jobWords.findings },
+  steps: { ...handworkWords.steps, ...leakWords.steps, ...jobWords.steps },
   cautions: cautionWords,
-  notChecked: { ...fitsWords.notChecked, ...measuresWords.notChecked, ...jointWords.notChecked, ...sealWords.notChecked, ...bearingSeatWords.notChecked, ...handworkWords.notChecked, ...jobWords.notChecked },
+  notChecked: { ...fitsWords.notChecked, ...measuresWords.notChecked, ...jointWords.notChecked, ...sealWords.notChecked, ...bearingSeatWords.notChecked, ...handworkWords.notChecked, ...leakWords.notChecked, ...jobWords.notChecked },
   assumed: { ...fitsWords.assumed, ...measuresWords.assumed, ...jointWords.assumed, ...sealWords.assumed, ...bearingSeatWords.assumed, ...handworkWords.assumed },
   effects: { ...fitsWords.effects, ...measuresWords.effects, ...jointWords.effects, ...sealWords.effects, ...bearingSeatWords.effects, ...handworkWords.effects, ...jobWords.effects },
   readings: { ...fitsWords.readings, ...measuresWords.readings, ...jointWords.readings, ...sealWords.readings, ...bearingSeatWords.readings, ...handworkWords.readings },

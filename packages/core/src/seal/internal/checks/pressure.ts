@@ -22,6 +22,11 @@ export function pressureLimitOf(set: 'din-3760' | 'rma', speedMps: number, speed
   return other !== null && other.pressureMaxMpa < last.pressureMaxMpa ? other : last;
 }
 
+/** What a plain lip stands on a shaft at rest, by DIN 3760's rows. */
+export function standingPressureLimit(): PressureLimit {
+  return rowFor('din-3760', 0, 0) ?? lastDinRow();
+}
+
 function lastDinRow(): PressureLimit {
   const { columns } = table;
   let i = -1;
