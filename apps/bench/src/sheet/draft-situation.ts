@@ -1,3 +1,4 @@
+import { constructions, type Construction } from '@seatwright/core/seal';
 import { parseLength } from '@seatwright/core/quantity';
 import type { SectionSituation } from '@seatwright/elements/seat-section.js';
 import { textAt, valueAt, type Json, type JsonObject } from '../document/raw-document.js';
@@ -17,11 +18,15 @@ export function draftSituation(document: JsonObject, place: Place, sealPart: num
       ...(shaftMm === undefined ? {} : { shaftMm }),
       ...(outsideMm === undefined ? {} : { outsideMm }),
       ...(widthMm === undefined ? {} : { widthMm }),
-      ...(construction === 'metal-case' || construction === 'rubber-covered' || construction === 'rubber-covered-ribbed' ? { construction } : {}),
+      ...(isConstruction(construction) ? { construction } : {}),
       hasDustLip: valueAt(seal, ['hasDustLip']) === true,
     },
     ...(lipFacing === 'inward' || lipFacing === 'outward' ? { lipFacing } : {}),
   };
+}
+
+function isConstruction(text: string | undefined): text is Construction {
+  return (constructions as readonly (string | undefined)[]).includes(text);
 }
 
 function lengthAt(object: Json | undefined, key: string): number | undefined {

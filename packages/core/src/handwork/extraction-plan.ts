@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { lengthField } from '../quantity/index.js';
 import { candourFields, commonPractice, defineCalculation, findingField, outputNumber, planStepField, source, spanField, verdictField, verdictOf, type Assumption } from '../result/index.js';
-import { situationShape } from '../seal/index.js';
+import { holdsByMetal, situationShape } from '../seal/index.js';
 import { extractionMethods, extractionOf, practice, type Extraction, type ExtractionInput } from './internal/extraction.js';
 import { extractionFindings, extractionNotChecked } from './internal/extraction-findings.js';
 import { extractionSteps } from './internal/extraction-steps.js';
@@ -144,6 +144,6 @@ function assumptionsOf({ section, method, pullForceN, screw, situation, leastWal
   }
   list.push({ name: 'thread-shear-share', value: shearShare.low, upToValue: shearShare.high, unit: '', source: commonPractice, effect: 'strip-force' });
   list.push({ name: 'case-tensile', value: sheetTensileMpa.low, upToValue: sheetTensileMpa.high, unit: 'MPa', source: source('en-10130', 'memory', 'DC01'), effect: 'strip-force' });
-  if (pullForceN !== null && situation.seal.construction === 'metal-case') list.push({ name: 'pull-as-push', value: 1, unit: '', source: commonPractice, effect: 'pull-force' });
+  if (pullForceN !== null && holdsByMetal(situation.seal.construction)) list.push({ name: 'pull-as-push', value: 1, unit: '', source: commonPractice, effect: 'pull-force' });
   return list;
 }

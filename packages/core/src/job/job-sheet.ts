@@ -6,6 +6,7 @@ import { sources as sourceTable } from '../tables/generated/sources.js';
 import { dateField } from './calendar-day.js';
 import { findPosition } from './find-position.js';
 import { nextDue } from './next-due.js';
+import { betweenSeals } from './internal/several-seals.js';
 import { remediesOf } from './internal/remedies.js';
 import { readWorkshop } from './read-workshop-file.js';
 import { serviceRecord } from './service-record.js';
@@ -95,13 +96,14 @@ export const jobSheet = defineCalculation({
       putIn: [...seals].reverse().flatMap((seal) => [...(seal.seating?.steps ?? [])]),
       prove: proveSteps(due.dueAtHours),
     };
-    const findings = [...parts.flatMap((part) => part.findings), ...fileFindings];
+    const between = betweenSeals(seals);
+    const findings = [...parts.flatMap((part) => part.findings), ...between, ...fileFindings];
     return {
       machine: machine.name,
       position: position.name,
-      verdict: parts.reduce<Verdict>((worst, part) => worseVerdict(worst, part.verdict), 'suits'),
+      verdict: parts.reduce<Verdict>((worst, part) => worseVerdict(worst, part.verdict), verdictOf(between)),
       parts,
-      fileFindings,
+      fileFindings: [...between, ...fileFindings],
       nextReading: findings.find((finding) => finding.severity === 'unknown' && finding.missing !== undefined)?.missing ?? null,
       blocks,
       due,

@@ -7,6 +7,7 @@ import { housingGive } from './internal/housing-give.js';
 import { sealLimit } from './internal/seal-limit.js';
 import { standardSizeSource } from './internal/half-step.js';
 import { pressFitAllowanceOf } from './press-fit-allowance.js';
+import { holdsByMetal } from './seal-field.js';
 import type { RequirementSet } from './requirement-set.js';
 import { situationField, type Situation } from './situation-field.js';
 import { sizesOf } from './sizes-of.js';
@@ -123,7 +124,7 @@ function option(kind: Option['kind'], findings: readonly Finding[], numbers: Par
 
 function rubberCovered({ situation, set, boreMm, uncertaintyMm }: Place): readonly Option[] {
   const { seal } = situation;
-  if (seal.construction !== 'metal-case') return [];
+  if (!holdsByMetal(seal.construction)) return [];
   const allowance = pressFitAllowanceOf(set, 'rubber-covered', seal.outsideMm);
   const leastMm = seal.outsideMm + allowance.allowanceMinMm - (boreMm + uncertaintyMm);
   const numbers = { leastUm: leastMm * 1000, usefulUm: usefulFor(set, 'rubber-covered', seal.outsideMm) * 1000 };
@@ -175,7 +176,7 @@ function nextSize({ situation, boreMm }: Place): readonly Option[] {
 function retaining({ boreMm, uncertaintyMm, sealLeastMm, situation }: Place): Option {
   const gapMm = Math.max(0, boreMm + uncertaintyMm - sealLeastMm);
   const numbers = { gapMm, limitMm: retainingGap.high };
-  if (situation.seal.construction !== 'metal-case') return option('retaining compound', [deciding('compound-not-on-rubber', 'bad', {}, retainingGap.source)]);
+  if (!holdsByMetal(situation.seal.construction)) return option('retaining compound', [deciding('compound-not-on-rubber', 'bad', {}, retainingGap.source)]);
   if (gapMm > retainingGap.high) return option('retaining compound', [deciding('compound-gap-too-wide', 'bad', numbers, retainingGap.source)]);
   return option('retaining compound', [deciding('compound-fills-gap', 'care', numbers, retainingGap.source), supporting('compound-makes-removal-hard', 'note', {}, retainingGap.source)]);
 }

@@ -1,5 +1,6 @@
 import { findMaterial } from '../material/index.js';
 import type { Assumption, Span } from '../result/index.js';
+import { holdsByMetal, type Construction } from './seal-field.js';
 import type { Situation } from './situation-field.js';
 import { sizesOf, type Sizes } from './sizes-of.js';
 import { housingGive } from './internal/housing-give.js';
@@ -49,7 +50,8 @@ export function caseHold(situation: Situation, sizes: Sizes = sizesOf(situation)
     low: sealOutside.leastMm - (bore.meanMm + bore.expandedUncertaintyMm),
     high: sealOutside.mostMm - (bore.meanMm - bore.expandedUncertaintyMm),
   };
-  const isMetal = seal.construction === 'metal-case';
+  const isMetal = holdsByMetal(seal.construction);
+  const share = metalShareOf(seal.construction);
   const thickness: Span = seal.caseThicknessMm === undefined ? spanOf(assumedCaseThicknessMm) : { low: seal.caseThicknessMm, high: seal.caseThicknessMm };
   const yieldMpa: Span = seal.caseYieldMpa === undefined ? spanOf(assumedYieldMpa) : { low: seal.caseYieldMpa, high: seal.caseYieldMpa };
   const assumptions = assumptionsOf(situation, thickness, yieldMpa, isMetal);
@@ -70,8 +72,8 @@ export function caseHold(situation: Situation, sizes: Sizes = sizesOf(situation)
   const heldMm: Span = { low: contactPressureMpa.low * complianceOf(thickness.low), high: contactPressureMpa.high * complianceOf(thickness.high) };
   const force = (friction: number, pressureMpa: number, lengthMm: number) => friction * pressureMpa * Math.PI * diameterMm * lengthMm;
   const forces = (friction: Span): Span => ({
-    low: force(friction.low, contactPressureMpa.low, bearingShare.low * seal.widthMm),
-    high: force(friction.high, contactPressureMpa.high, bearingShare.high * seal.widthMm),
+    low: force(friction.low, contactPressureMpa.low, share.low * seal.widthMm),
+    high: force(friction.high, contactPressureMpa.high, share.high * seal.widthMm),
   });
   return {
     interferenceUm,
@@ -87,12 +89,21 @@ export function caseHold(situation: Situation, sizes: Sizes = sizesOf(situation)
   };
 }
 
+const halfMetal = sealLimit('half-rubber-metal-share', 'Factor');
+
+/** Share of the marked width that presses as bare metal: what bears in the bore, and of a half-rubber seal its metal half. */
+export function metalShareOf(construction: Construction): Span {
+  const half = construction === 'half-rubber' ? halfMetal : { low: 1, high: 1 };
+  return { low: bearingShare.low * half.low, high: bearingShare.high * half.high };
+}
+
 function assumptionsOf({ seal }: Situation, thickness: Span, yieldMpa: Span, isMetal: boolean): readonly Assumption[] {
   const list: Assumption[] = [];
   if (seal.caseThicknessMm === undefined) {
     list.push({ name: 'case-thickness', value: thickness.low, upToValue: thickness.high, unit: 'mm', source: assumedCaseThicknessMm.source, effect: 'force-and-hold' });
   }
   if (!isMetal) return list;
+  if (seal.construction === 'half-rubber') list.push({ name: 'half-rubber-metal-share', value: halfMetal.low, upToValue: halfMetal.high, unit: '', source: halfMetal.source, effect: 'force-and-hold' });
   if (seal.caseYieldMpa === undefined) {
     list.push({ name: 'case-yield', value: yieldMpa.low, upToValue: yieldMpa.high, unit: 'MPa', source: assumedYieldMpa.source, effect: 'force-and-hold' });
   }

@@ -12,7 +12,7 @@ export { pressFitAllowanceOf, type PressFitAllowance } from './press-fit-allowan
 export { requirementSetField, requirementSets, type RequirementSet } from './requirement-set.js';
 export { fluids, runningField, type Fluid, type Running } from './running-field.js';
 export { sealCheck, type SealCheckOutput } from './seal-check.js';
-export { constructions, lipMaterials, sealField, sealShape, type Construction, type LipMaterial, type Seal } from './seal-field.js';
+export { constructions, holdsByMetal, lipMaterials, sealField, sealShape, type Construction, type LipMaterial, type Seal } from './seal-field.js';
 export { obstacleField, shaftField, type Obstacle, type Shaft } from './shaft-field.js';
 export { shelfMatch, shelfMatcher, shelfRoles, type ShelfCandidate, type ShelfMatcher, type ShelfMatchInput, type ShelfMatchOutput, type ShelfOptions } from './shelf-match.js';
 export { sealSizes, type SealSizesInput, type SealSizesOutput } from './seal-sizes.js';

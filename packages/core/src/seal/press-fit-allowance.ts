@@ -19,10 +19,12 @@ export interface PressFitAllowance {
 /**
  * Allowance of the outside diameter over the nominal bore, by construction and bore.
  * ISO rows come first under `iso-6194-1`; a size or construction that ISO does not give is answered by DIN 3760, and `set` says so.
+ * No table gives a half-rubber seal an allowance of its own: its bare half is answered by the rows of a metal case.
  * @param boreMm [mm] nominal bore, over 0, up to and including 500
  * @throws CalculationError outside-table
  */
-export function pressFitAllowanceOf(set: RequirementSet, construction: Construction, boreMm: number): PressFitAllowance {
+export function pressFitAllowanceOf(set: RequirementSet, asked: Construction, boreMm: number): PressFitAllowance {
+  const construction = asked === 'half-rubber' ? 'metal-case' : asked;
   const found = (set === 'rma-inch' ? inchRowOf(construction, boreMm) : rowOf(set, construction, boreMm)) ?? (set === 'iso-6194-1' ? rowOf('din-3760', construction, boreMm) : undefined);
   if (found !== undefined) return found;
   const uppers = table.columns.upToMm.filter((_, i) => table.columns.set[i] === set && table.columns.construction[i] === construction);

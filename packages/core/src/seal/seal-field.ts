@@ -3,8 +3,13 @@ import { readingsField } from '../measure/index.js';
 import { lengthField, pressureField } from '../quantity/index.js';
 import { choiceField, numberField, textField, yesNoField } from '../result/index.js';
 
-export const constructions = ['metal-case', 'rubber-covered', 'rubber-covered-ribbed'] as const;
+export const constructions = ['metal-case', 'half-rubber', 'rubber-covered', 'rubber-covered-ribbed'] as const;
 export type Construction = (typeof constructions)[number];
+
+/** True where bare metal presses in the bore: all of the width, or the metal half. */
+export function holdsByMetal(construction: Construction): boolean {
+  return construction === 'metal-case' || construction === 'half-rubber';
+}
 
 export const lipMaterials = ['NBR', 'HNBR', 'ACM', 'VMQ', 'FKM', 'EPDM', 'PTFE'] as const;
 export type LipMaterial = (typeof lipMaterials)[number];

@@ -1,6 +1,6 @@
 import { plainGeometry, plainMechanics, source, type WorkingStep } from '../../result/index.js';
 import { findMaterial } from '../../material/index.js';
-import { bearingShare, caseMaterialId, frictionPushingIn } from '../case-hold.js';
+import { caseMaterialId, frictionPushingIn, metalShareOf } from '../case-hold.js';
 import { pressFitAllowanceOf } from '../press-fit-allowance.js';
 import { boreBandOf } from '../bore-band.js';
 import type { CheckContext } from './check-report.js';
@@ -52,7 +52,7 @@ function holdSteps({ situation, hold }: CheckContext): readonly WorkingStep[] {
     const t = hold.caseThicknessMm[end];
     const K = D ** 2 / (2 * t * E) + hold.housingGiveMmPerMpa;
     const mu = frictionPushingIn[end];
-    const share = bearingShare[end];
+    const share = metalShareOf(situation.seal.construction)[end];
     steps.push(
       { kind: 'formula', symbol: `K_${end}`, meaning: `give of case and housing together, ${end}`, formula: 'D^2 / (2 * t * E) + k_h', scope: { D, t, E, k_h: hold.housingGiveMmPerMpa }, value: K, unit: 'mm/MPa', source: plainMechanics },
       { kind: 'formula', symbol: `p_${end}`, meaning: `pressure between case and bore, at most where the case yields, ${end}`, formula: 'min(max(I, 0) / K, 2 * t * sy / D)', scope: { I: hold.interferenceUm[end] / 1000, K, t, sy: hold.caseYieldMpa[end], D }, value: p, unit: 'MPa', source: plainMechanics },

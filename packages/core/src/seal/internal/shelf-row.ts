@@ -36,6 +36,7 @@ const outsides: Readonly<Record<string, { readonly construction: Construction; r
   metal: { construction: 'metal-case' }, metalcase: { construction: 'metal-case' }, steel: { construction: 'metal-case' }, b: { construction: 'metal-case' }, c: { construction: 'metal-case' },
   bs: { construction: 'metal-case', hasDustLip: true }, cs: { construction: 'metal-case', hasDustLip: true },
   rubber: { construction: 'rubber-covered' }, rubbercovered: { construction: 'rubber-covered' }, a: { construction: 'rubber-covered' }, as: { construction: 'rubber-covered', hasDustLip: true },
+  halfrubber: { construction: 'half-rubber' }, rubberandmetal: { construction: 'half-rubber' },
   ribbed: { construction: 'rubber-covered-ribbed' }, rubberribbed: { construction: 'rubber-covered-ribbed' }, rubbercoveredribbed: { construction: 'rubber-covered-ribbed' },
 };
 

@@ -6,6 +6,8 @@ export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'ef
   findings: {
     'unknown-fields': { says: 'The file has {fieldCount} fields that this version does not know ({fields}). They are kept in the file and were not used.' },
     'could-not-compute': { says: 'Part of this could not be computed: {reason}', todo: 'Mend that entry, or look the part up by hand.' },
+    'seals-overlap': { says: '"{outer}" at {outerDepthMm} and "{inner}" at {innerDepthMm} would stand in each other by {overlapMm}.', todo: 'Seat the inner one deeper, or take narrower ones.' },
+    'seals-stand-apart': { says: '"{outer}" ends at {outerDepthMm}, "{inner}" at {innerDepthMm}: {gapMm} are left between them. Keep a hole there open.' },
     'record-is-empty': { says: 'No renewal is on record yet.' },
     'overdue-by-hours': { says: 'It is overdue by {overHours}.', todo: 'Renew it.' },
     'overdue-by-days': { says: 'It is overdue by {overDayCount} {overDayCount|day|days}.', todo: 'Renew it.' },
@@ -18,8 +20,8 @@ export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'ef
     'bearing-not-looked-at': { says: 'The bearing "{name}" is on the sheet but was not looked at.' },
   },
   steps: {
-    'prove-turn-by-hand': 'Turn the shaft by hand: it must run free, without a scrape or a stick.',
-    'prove-run-warm': 'Run it warm under watch and look for a leak; look again cold. Check the depth of the seal once more after the first hot run.',
+    'prove-turn-by-hand': 'Turn the shaft by hand, before and after: it must run free, without a scrape or a stick. A new lip drags a little, evenly; note how much.',
+    'prove-run-warm': 'Run it warm under watch and look for a leak; look again cold. Check the depth of the seal once more after the first hot run, and look at it again after the first hours of work.',
     'prove-write-down': 'Write down the readings, the depth at four points and the hour meter, and sign.',
   },
   notChecked: {
@@ -102,6 +104,7 @@ export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'ef
     'cannot tell': 'Cannot tell',
     'does not suit': 'Does not suit',
     'metal-case': 'metal case',
+    'half-rubber': 'half metal, half rubber',
     'rubber-covered': 'rubber-covered',
     'rubber-covered-ribbed': 'rubber-covered, ribbed',
     'engine-oil': 'engine oil',

@@ -80,6 +80,7 @@ export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 
       says: 'The bore measures {boreMm}, so the seal goes in with up to {mostUm}; the standard goes to {allowanceMaxUm}. The case may buckle or shave.',
       todo: 'Measure the bore again; look for a burr, paint or old sealant.',
     },
+    'allowance-of-metal-half': { says: 'No table gives a half-rubber seal an allowance of its own: its bare half is judged as a metal case, over its own length.' },
     'allowance-from-other-set': { says: '{set} gives no allowance for this construction; the row of {otherSet} was used.' },
     'bore-in-band': { says: 'The bore meets {band}: between {lowerLimitMm} and {upperLimitMm}.' },
     'bore-out-of-band': {
@@ -265,6 +266,7 @@ export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 
     'retaining-gap': 'Widest gap for a retaining compound',
     'endless-wall': 'Wall of the housing around the bore',
     'case-thickness': 'Thickness of the metal case',
+    'half-rubber-metal-share': 'Share of the width that is bare metal',
     'case-yield': 'Yield strength of the metal case',
     'friction-pushing-in': 'Friction while pushing in',
     'friction-holding': 'Friction counted for the hold',

@@ -88,7 +88,7 @@ export function sectionGeometry({ situation, extraction, seating, driver, mode }
   const widthMm = seal.widthMm ?? standIn.widthMm;
   const ringMm = (outsideMm - shaftMm) / 2;
   const depth = depthOf(situation, seating, mode, widthMm);
-  const isCovered = seal.construction === 'rubber-covered' || seal.construction === 'rubber-covered-ribbed';
+  const isCovered = seal.construction !== undefined && seal.construction !== 'metal-case';
   const radians = ((bore?.leadIn?.angleDeg ?? 20) * Math.PI) / 180;
   const end = shaft?.leadIn;
   return {

@@ -1,6 +1,7 @@
 import { expansionScatterShare, findMaterial } from '../../../material/index.js';
 import { commonPractice, deciding, plainMechanics, source, type Assumption, type Finding } from '../../../result/index.js';
 import { caseMaterialId } from '../../case-hold.js';
+import { holdsByMetal } from '../../seal-field.js';
 import type { HotHold } from '../../hot-hold.js';
 import type { Check } from '../check-report.js';
 import { housingGive } from '../housing-give.js';
@@ -11,7 +12,7 @@ const softBore = source('din-3761-1983', 'page', '3.1');
 export const hotHoldCheck: Check = ({ situation, hold, hot, housingTemperatureC }) => {
   const { seal, bore, running, retainedBy } = situation;
   const notChecked = housingGive(situation)?.isWallKnown === true ? [] : ['housing-stiffness'];
-  if (seal.construction !== 'metal-case') {
+  if (!holdsByMetal(seal.construction)) {
     return {
       findings: hot !== null && hot.lossUmPerK.high > 0 ? [deciding('rubber-cover-follows-heat', 'good', { housing: hot.housingMaterial.name }, softBore)] : [],
       notChecked: [...notChecked, 'rubber-cover-force', 'rubber-cover-set'],

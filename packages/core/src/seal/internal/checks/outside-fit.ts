@@ -1,4 +1,4 @@
-import { deciding, plainGeometry, supporting, type Finding } from '../../../result/index.js';
+import { commonPractice, deciding, plainGeometry, supporting, type Finding } from '../../../result/index.js';
 import { boreBandOf } from '../../bore-band.js';
 import type { Check } from '../check-report.js';
 import { halfStandardStepMm, nearestStandardMm, standardSizeSource } from '../half-step.js';
@@ -50,6 +50,7 @@ export const outsideFit: Check = ({ situation, sizes, set }) => {
   if (mostMm > allowance.allowanceMaxMm + uncertaintyMm) {
     findings.push(deciding('outside-tighter-than-standard', 'care', { mostUm: mostMm * 1000, allowanceMaxUm: allowance.allowanceMaxMm * 1000, boreMm }, allowance.source));
   }
+  if (seal.construction === 'half-rubber') findings.push(supporting('allowance-of-metal-half', 'note', {}, commonPractice));
   if (allowance.set !== set) findings.push(supporting('allowance-from-other-set', 'note', { set, otherSet: allowance.set }, allowance.source));
   return { findings };
 };
