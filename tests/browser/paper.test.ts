@@ -6,13 +6,20 @@ beforeAll(() => bench.start());
 afterAll(() => bench.stop());
 
 describe('on paper', () => {
-  it.each(['Bilge pump', 'Outboard crankshaft', 'Winch gearbox', 'Old fire pump', 'Deck wash pump', 'Fuel transfer pump'])('prints %s on one or two sheets of A4', async (title) => {
+  it.each([
+    ['Bilge pump', 1],
+    ['Outboard crankshaft', 2],
+    ['Winch gearbox', 2],
+    ['Old fire pump', 2],
+    ['Deck wash pump', 2],
+    ['Fuel transfer pump', 2],
+  ] as const)('prints %s, an ordinary job on one page of A4 and what needs more on two', async (title, most) => {
     const { page, context } = await bench.open({ viewport: { width: 390, height: 844 } });
     await openSample(page, title);
     const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
     const pages = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
     expect(pages).toBeGreaterThanOrEqual(1);
-    expect(pages).toBeLessThanOrEqual(2);
+    expect(pages).toBeLessThanOrEqual(most);
     await context.close();
   });
 

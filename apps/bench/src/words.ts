@@ -67,6 +67,7 @@ export const words = {
   notComputed: 'This could not be computed; the reason stands under Decide.',
   sizes: 'Sizes',
   working: 'Show the working',
+  checkedGood: 'In order',
   driver: 'What drives it in',
   seating: 'The work',
   due: 'Due again',

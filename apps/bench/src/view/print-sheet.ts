@@ -6,9 +6,9 @@ import type { SheetContext } from './sheet-context.js';
 const signs: Readonly<Record<SheetItem['tone'], string>> = { good: '✓', note: 'i', care: '!', unknown: '?', bad: '✗', plain: '' };
 
 /** Drivers that find room on paper; the first ones are the best. */
-const shownRows = 3;
+const shownRows = 2;
 
-/** The same sheet for paper: everything open, two columns, black on white. In sight only while printing. */
+/** The same sheet for paper: everything open, three columns, black on white. In sight only while printing. */
 export function printSheet(context: SheetContext): TemplateResult | typeof nothing {
   const { output, style, seal, driver, isStale } = context;
   if (output === null) return nothing;
@@ -17,19 +17,34 @@ export function printSheet(context: SheetContext): TemplateResult | typeof nothi
   const rest = document.filter((block) => block.kind !== 'title' && block.kind !== 'verdict');
   const small = rest.findIndex((block) => block.kind === 'heading' && (block.text === english.labels['assumed'] || block.text === english.labels['notChecked'] || block.text === english.labels['sources']));
   const end = small < 0 ? rest.length : small;
+  const sections = inSections(withShortRepeats(rest.slice(0, end)));
+  const isHeaded = (label: string) => (section: readonly SheetBlock[]) => section[0]?.kind === 'heading' && section[0].text.startsWith(english.labels[label] ?? label);
+  const isOneSeal = output.parts.filter((part) => part.kind === 'seal').length === 1;
+  const beside = isOneSeal ? sections.filter(isHeaded('sizes')) : [];
+  const signing = sections.filter(isHeaded('due'));
+  const blanks = sections.flat().filter((block) => block.kind === 'blanks');
+  const work = sections.filter((section) => !beside.includes(section) && !signing.includes(section)).map((section) => section.filter((block) => block.kind !== 'blanks'));
+  const inOrder = work.flat().flatMap((block) => (block.kind === 'list' && !block.isNumbered && !block.isSmall ? block.items.filter(({ tone }) => tone === 'good') : []));
   return html`<div class="print-sheet" aria-hidden="true">
     <header>
       <h1>${title?.kind === 'title' ? title.text : ''}</h1>
       <p>${title?.kind === 'title' ? title.under : ''}</p>
     </header>
     <div class="head">
-      <seat-section without-table draw-width="400" .situation=${context.situation} .check=${seal?.check ?? null} .extraction=${seal?.extraction ?? null} .seating=${seal?.seating ?? null} .driver=${driver} length-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}></seat-section>
+      <div>
+        <seat-section without-table draw-width="400" .situation=${context.situation} .check=${seal?.check ?? null} .extraction=${seal?.extraction ?? null} .seating=${seal?.seating ?? null} .driver=${driver} length-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}></seat-section>
+        ${signing.flat().map(renderBlockOnPaper)}
+      </div>
+      <div>
+        <seat-section without-table without-detail draw-width="400" mode="taking out" .situation=${context.situation} .extraction=${seal?.extraction ?? null} .seating=${seal?.seating ?? null} length-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}></seat-section>
+        ${blanks.map(renderBlockOnPaper)}
+      </div>
       <div>
         <seat-verdict .verdict=${output.verdict} .findings=${output.parts.flatMap((part) => part.findings)} .nextReading=${output.nextReading} ?stale=${isStale} .writing=${style}></seat-verdict>
-        <seat-section without-table without-detail draw-width="400" mode="taking out" .situation=${context.situation} .extraction=${seal?.extraction ?? null} .seating=${seal?.seating ?? null} length-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}></seat-section>
+        ${beside.flat().map(renderBlockOnPaper)}
       </div>
     </div>
-    <div class="columns">${inSections(withShortRepeats(rest.slice(0, end))).map((section) => html`<section>${section.map(renderBlockOnPaper)}</section>`)}<section class="fine">${byHowHeld(rest.slice(end)).map(renderBlockOnPaper)}</section></div>
+    <div class="columns">${work.map((section) => html`<section>${section.map(renderBlockOnPaper)}</section>`)}<section class="fine">${inOrder.length === 0 ? nothing : html`<h2>${words.checkedGood}</h2><p>${inOrder.map(({ text }) => text).join(' ')}</p>`}${byHowHeld(rest.slice(end)).map(renderBlockOnPaper)}</section></div>
     <p class="name">${words.name}</p>
   </div>`;
 }
@@ -50,6 +65,8 @@ function withShortRepeats(blocks: readonly SheetBlock[]): readonly SheetBlock[] 
   return blocks.map((block) => (block.kind === 'list' && block.isNumbered ? { ...block, items: block.items.map(once) } : block));
 }
 
+const effect = new RegExp(`; ${english.labels['changes'] ?? ''} .*$`, 'u');
+
 /** Assumptions and sources on paper, those held alike together: the mark stands once before them instead of in each. */
 function byHowHeld(blocks: readonly SheetBlock[]): readonly SheetBlock[] {
   const marks = ['memoryMark', 'practiceMark', 'computedMark', 'pageMark'].map((key) => english.labels[key] ?? key);
@@ -58,7 +75,9 @@ function byHowHeld(blocks: readonly SheetBlock[]): readonly SheetBlock[] {
     const isMarked = heading?.kind === 'heading' && (heading.text === english.labels['sources'] || heading.text === english.labels['assumed']);
     if (!isMarked || block.kind !== 'list') return block;
     const groups = new Map<string, string[]>();
-    for (const { text } of block.items) {
+    for (const { text: whole } of block.items) {
+      // What an assumption changes is told on the screen; paper names the value.
+      const text = heading.text === english.labels['assumed'] ? whole.replace(effect, '') : whole;
       const held = marks.find((mark) => text.includes(` (${mark})`)) ?? '';
       groups.set(held, [...(groups.get(held) ?? []), (held === '' ? text : text.replace(` (${held})`, '')).replace(/\.$/u, '')]);
     }
@@ -96,10 +115,10 @@ function renderBlockOnPaper(block: SheetBlock): TemplateResult | typeof nothing 
   }
 }
 
-/** What asks for something line by line; what is in order run together. */
-function unnumbered(items: readonly SheetItem[]): TemplateResult {
-  const good = items.filter(({ tone }) => tone === 'good');
-  return html`<ul>${items.filter(({ tone }) => tone !== 'good').map(renderItem)}${good.length === 0 ? nothing : html`<li class="tone-good"><b class="sign">${signs.good}</b> ${good.map(({ text }) => text).join(' ')}</li>`}</ul>`;
+/** What asks for something, line by line; what is in order stands in the small print. */
+function unnumbered(items: readonly SheetItem[]): TemplateResult | typeof nothing {
+  const asking = items.filter(({ tone }) => tone !== 'good');
+  return asking.length === 0 ? nothing : html`<ul>${asking.map(renderItem)}</ul>`;
 }
 
 /** One line with what to do about it; the cautions of a step stand together beside it. */
