@@ -1,7 +1,11 @@
 import { expect, test } from 'vitest';
+import { ballLoadFactors } from '../../packages/core/src/tables/generated/ball-load-factors.js';
 import { iso15DeepGroove } from '../../packages/core/src/tables/generated/iso-15-deep-groove.js';
 import { iso492Radial } from '../../packages/core/src/tables/generated/iso-492-radial.js';
 import { iso57531Clearance } from '../../packages/core/src/tables/generated/iso-5753-1-clearance.js';
+import { lifeReliability } from '../../packages/core/src/tables/generated/life-reliability.js';
+import { oilCleanliness } from '../../packages/core/src/tables/generated/oil-cleanliness.js';
+import { seatClasses } from '../../packages/core/src/tables/generated/seat-classes.js';
 import { numberAt, rowsOf, type Row } from './internal/table-rows.js';
 
 function groupBy(rows: readonly Row[], ...columns: readonly string[]): readonly (readonly Row[])[] {
@@ -95,4 +99,49 @@ test('clearance groups rise from 2 to 5 at every bore, and never shrink with the
       expect(numberAt(larger, 'maximumUm')).toBeGreaterThanOrEqual(numberAt(smaller, 'maximumUm'));
     }
   }
+});
+
+test('seat classes: ranges of the bore do not overlap and leave no gap; a heavier load is never given a looser shaft', () => {
+  const letters = 'a b c d e f g h js j k m n p r s'.split(' ');
+  const rank = (toleranceClass: unknown) => letters.indexOf(String(toleranceClass).replace(/[\d+IT]+$/u, '').replace(/\d.*$/u, ''));
+  for (const rows of groupBy(rowsOf(seatClasses).filter((row) => row['seat'] === 'shaft'), 'set', 'bearingKind', 'ringLoad', 'magnitude', 'condition')) {
+    for (const [smaller, larger] of neighbours(rows)) {
+      expect(larger['overMm']).toBe(smaller['upToMm']);
+      expect(rank(larger['toleranceClass'])).toBeGreaterThanOrEqual(rank(smaller['toleranceClass']));
+    }
+  }
+  for (const rows of groupBy(rowsOf(seatClasses).filter((row) => row['seat'] === 'shaft' && row['set'] === 'abma-7' && row['ringLoad'] === 'rotating'), 'bearingKind')) {
+    for (const boreMm of [10, 20, 45, 90, 130]) {
+      const at = (magnitude: string) => rows.find((row) => row['magnitude'] === magnitude && boreMm > Number(row['overMm'] ?? 0) && boreMm <= Number(row['upToMm'] ?? Infinity));
+      const [light, normal, heavy] = ['light', 'normal', 'heavy'].map(at);
+      if (light !== undefined && normal !== undefined) expect(rank(normal['toleranceClass'])).toBeGreaterThanOrEqual(rank(light['toleranceClass']));
+      if (normal !== undefined && heavy !== undefined) expect(rank(heavy['toleranceClass'])).toBeGreaterThanOrEqual(rank(normal['toleranceClass']));
+    }
+  }
+});
+
+test('load factors of ball bearings: e rises, Y falls, and at e both formulas of the load meet within 2 %', () => {
+  const rows = rowsOf(ballLoadFactors);
+  for (const [before, after] of neighbours(rows)) {
+    expect(numberAt(after, 'eRatio')).toBeGreaterThan(numberAt(before, 'eRatio'));
+    expect(numberAt(after, 'yFactor')).toBeLessThan(numberAt(before, 'yFactor'));
+  }
+  for (const row of rows) expect(Math.abs(0.56 + numberAt(row, 'yFactor') * numberAt(row, 'eRatio') - 1)).toBeLessThan(0.02);
+});
+
+test('reliability: the 2007 factors fall from 1 and follow the Weibull slope 1.5 above 95 % within 0.015, the 1990 ones lie below them', () => {
+  const rows = rowsOf(lifeReliability);
+  for (const [before, after] of neighbours(rows)) expect(numberAt(after, 'a1Factor')).toBeLessThan(numberAt(before, 'a1Factor'));
+  for (const row of rows) if (row['a1Edition1990Factor'] !== null) expect(numberAt(row, 'a1Edition1990Factor')).toBeLessThanOrEqual(numberAt(row, 'a1Factor'));
+  // ISO 281:2007 takes a three-parameter Weibull curve: a1 = (1 − Cγ)·(ln(100/S)/ln(100/90))^(2/3) + Cγ with Cγ = 0.05 (its bibliography).
+  for (const row of rows) {
+    const S = numberAt(row, 'reliabilityPercent');
+    expect(Math.abs(0.95 * (Math.log(100 / S) / Math.log(100 / 90)) ** (2 / 3) + 0.05 - numberAt(row, 'a1Factor')), String(S)).toBeLessThan(0.015);
+  }
+});
+
+test('cleanliness: the factor falls as the oil gets dirtier, and larger bearings bear dirt better', () => {
+  const rows = rowsOf(oilCleanliness);
+  for (const rowsOfSize of groupBy(rows, 'fromMm')) for (const [cleaner, dirtier] of neighbours(rowsOfSize)) expect(numberAt(dirtier, 'highFactor')).toBeLessThanOrEqual(numberAt(cleaner, 'highFactor'));
+  for (const [small, large] of groupBy(rows, 'level').map((pair) => [pair[0], pair[1]] as const)) if (small !== undefined && large !== undefined) expect(numberAt(large, 'highFactor')).toBeGreaterThanOrEqual(numberAt(small, 'highFactor'));
 });

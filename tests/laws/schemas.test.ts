@@ -19,6 +19,7 @@ interface Schema {
 
 /** Ends of the names of numbers, with the unit that each tells; an empty unit is a plain number. */
 const suffixes: readonly (readonly [suffix: string, unit: string])[] = [
+  ['MmRpm', 'mm·rpm'],
   ['PaM3PerS', 'Pa·m³/s'],
   ['MlPerMin', 'mL/min'],
   ['Cm3', 'cm³'],
@@ -57,6 +58,7 @@ const suffixes: readonly (readonly [suffix: string, unit: string])[] = [
   ['N', 'N'],
   ['J', 'J'],
   ['W', 'W'],
+  ['TimeS', 's'],
 ];
 
 /** Parts of a span: their unit is that of the field around them. */

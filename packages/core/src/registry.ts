@@ -1,4 +1,4 @@
-import { bearingDimensions, bearingSeat } from './bearing/index.js';
+import { bearingDimensions, bearingFitting, bearingRemoval, bearingSeat, ratingLife, seatClasses, seatRepair } from './bearing/index.js';
 import { disputedPoints, drawInRod, driverSearch, extractionPlan, leakCheck, leakSearch, seatingPlan } from './handwork/index.js';
 import { jobSheet, serviceRecord } from './job/index.js';
 import { chooseFit, dismantling, joiningTemperature, pressJoint, pushForce, ringStack } from './joint/index.js';
@@ -25,7 +25,12 @@ export const calculations: readonly AnyCalculation[] = [
   dismantling,
   chooseFit,
   materialProperties,
+  seatClasses,
   bearingSeat,
+  bearingFitting,
+  bearingRemoval,
+  seatRepair,
+  ratingLife,
   bearingDimensions,
   lipSpeed,
   lipHeat,

@@ -24,7 +24,7 @@ export const bearingPractice: {
     readonly highMpa: readonly (number | null)[];
     readonly rowSource: readonly string[];
     readonly clause: readonly string[];
-    readonly held: readonly ('page' | 'memory')[];
+    readonly held: readonly ('page' | 'memory' | 'practice')[];
   };
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
@@ -33,23 +33,23 @@ export const bearingPractice: {
   source: 'bearing-handbook-reprints',
   clause: '',
   held: 'page',
-  sha256: 'b892a0adc0be6888ce492b407389fe5c8d17b8669547fbb0fae0d2708f01e029',
-  rowCount: 9,
+  sha256: '91becadd58bb8cbcb6266c9f88bab8f86e9c7e645383def662a2c63f9c7af3d8',
+  rowCount: 17,
   columns: {
-    name: ['race-of-ball-bearing', 'race-of-roller-bearing', 'smoothing-ground-seat', 'smoothing-turned-seat', 'interference-lost-to-load', 'interference-lost-to-heavy-load', 'inner-ring-hotter', 'ring-stress-usual', 'interference-usual'],
-    lowMm: [null, null, 2, 3, null, null, null, null, null],
-    highMm: [null, null, null, null, null, null, null, null, null],
-    lowFactor: [0.2, 0.25, null, null, 0.08, 0.02, null, null, 0.001],
-    highFactor: [null, null, null, null, null, null, null, null, null],
-    lowCoefficient: [null, null, null, null, null, null, null, null, null],
-    highCoefficient: [null, null, null, null, null, null, null, null, null],
-    lowK: [null, null, null, null, null, null, 5, null, null],
-    highK: [null, null, null, null, null, null, 10, null, null],
-    lowMpa: [null, null, null, null, null, null, null, 127, null],
-    highMpa: [null, null, null, null, null, null, null, 130, null],
-    rowSource: ['bearing-handbook-reprints', 'bearing-handbook-reprints', 'japanese-bearing-handbook', 'japanese-bearing-handbook', 'bearing-handbook-reprints', 'japanese-bearing-handbook', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints'],
-    clause: ['fitting surface pressure: average groove diameters', 'average raceway diameters', '10.3.3', '10.3.3', 'fits and internal clearances, formula 9.1', '10.3.2', 'needle bearings, formula 29', 'largest hoop stress of the ring', 'largest interference'],
-    held: ['page', 'memory', 'page', 'page', 'page', 'page', 'page', 'memory', 'memory'],
+    name: ['race-of-ball-bearing', 'race-of-roller-bearing', 'smoothing-ground-seat', 'smoothing-turned-seat', 'interference-lost-to-load', 'interference-lost-to-heavy-load', 'inner-ring-hotter', 'ring-stress-usual', 'interference-usual', 'load-light-up-to', 'load-normal-up-to', 'friction-pressing-ring', 'friction-pulling-ring', 'brinell-load-share', 'axial-over-radial-static', 'retaining-gap-bearing', 'sleeve-wall-bearing'],
+    lowMm: [null, null, 2, 3, null, null, null, null, null, null, null, null, null, null, null, null, 2],
+    highMm: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, 0.15, 3],
+    lowFactor: [0.2, 0.25, null, null, 0.08, 0.02, null, null, 0.001, 0.06, 0.13, null, null, 1, 0.5, null, null],
+    highFactor: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    lowCoefficient: [null, null, null, null, null, null, null, null, null, null, null, 0.12, 0.18, null, null, null, null],
+    highCoefficient: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    lowK: [null, null, null, null, null, null, 5, null, null, null, null, null, null, null, null, null, null],
+    highK: [null, null, null, null, null, null, 10, null, null, null, null, null, null, null, null, null, null],
+    lowMpa: [null, null, null, null, null, null, null, 127, null, null, null, null, null, null, null, null, null],
+    highMpa: [null, null, null, null, null, null, null, 130, null, null, null, null, null, null, null, null, null],
+    rowSource: ['bearing-handbook-reprints', 'bearing-handbook-reprints', 'japanese-bearing-handbook', 'japanese-bearing-handbook', 'bearing-handbook-reprints', 'japanese-bearing-handbook', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'iso-76-2006', 'iso-76-2006', 'common-practice', 'common-practice'],
+    clause: ['fitting surface pressure: average groove diameters', 'average raceway diameters', '10.3.3', '10.3.3', 'fits and internal clearances, formula 9.1', '10.3.2', 'needle bearings, formula 29', 'largest hoop stress of the ring', 'largest interference', 'light: P ≤ 0.06 C', 'normal: P ≤ 0.13 C', 'press-in and pull-off force', 'press-in and pull-off force', 'largest static load of a ball bearing: 0.0001 of the ball diameter', 'axial load counted as P0 = 0.6 Fr + 0.5 Fa', '', ''],
+    held: ['page', 'memory', 'page', 'page', 'page', 'page', 'page', 'memory', 'memory', 'page', 'page', 'page', 'page', 'memory', 'memory', 'practice', 'practice'],
   },
   marks: {
   },

@@ -1,5 +1,6 @@
 // Generated from reference/ by reference/generate.mjs: do not edit.
 export { ansiB41InchFits } from './ansi-b4-1-inch-fits.js';
+export { ballLoadFactors } from './ball-load-factors.js';
 export { bearingPractice } from './bearing-practice.js';
 export { boreToleranceRmaInch } from './bore-tolerance-rma-inch.js';
 export { din3760Housing } from './din-3760-housing.js';
@@ -13,6 +14,7 @@ export { iso2861ShaftDeviations } from './iso-286-1-shaft-deviations.js';
 export { iso2861StandardTolerances } from './iso-286-1-standard-tolerances.js';
 export { iso492Radial } from './iso-492-radial.js';
 export { iso57531Clearance } from './iso-5753-1-clearance.js';
+export { lifeReliability } from './life-reliability.js';
 export { lipFluid } from './lip-fluid.js';
 export { lipInterference } from './lip-interference.js';
 export { lipPressure } from './lip-pressure.js';
@@ -20,11 +22,13 @@ export { lipSpeed } from './lip-speed.js';
 export { lipTemperature } from './lip-temperature.js';
 export { materials } from './materials.js';
 export { metricThreads } from './metric-threads.js';
+export { oilCleanliness } from './oil-cleanliness.js';
 export { preferredToleranceClasses } from './preferred-tolerance-classes.js';
 export { pressFitAllowance } from './press-fit-allowance.js';
 export { pressFitAllowanceInch } from './press-fit-allowance-inch.js';
 export { pressFriction } from './press-friction.js';
 export { sealLimits } from './seal-limits.js';
+export { seatClasses } from './seat-classes.js';
 export { shaftLeadIn } from './shaft-lead-in.js';
 export { shaftToleranceRma } from './shaft-tolerance-rma.js';
 export { shaftToleranceRmaInch } from './shaft-tolerance-rma-inch.js';

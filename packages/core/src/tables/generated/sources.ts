@@ -4,6 +4,7 @@ import type { SourceEntry } from '../source-entry.js';
 /** Every source that a table, a finding or a step may name, by id. */
 export const sources: Readonly<Record<string, SourceEntry>> = {
   'abramowitz-stegun-1964': { title: 'Handbook of Mathematical Functions', publisher: 'National Bureau of Standards', year: 1964, clauses: '26.2 normal, 26.7 Student\'s t', held: 'memory', note: 'formulas recomputed to their printed tables' },
+  'ansi-abma-7': { title: 'Shaft and housing fits for metric radial ball and roller bearings', publisher: 'ANSI/ABMA', clauses: 'recommended tolerance classes', held: 'page', note: 'seen as reprinted in bearing handbooks' },
   'ansi-b4-1-1967': { title: 'Preferred limits and fits for cylindrical parts', publisher: 'ANSI', year: 1967, clauses: 'Tables of RC, LC, LT, LN and FN fits', held: 'page', note: 'seen as reprinted in Machinery\'s Handbook; rows composed from the column definitions are marked computed' },
   'asme-b107': { title: 'Hand socket wrenches', publisher: 'ASME', year: 2002, clauses: 'B107.5M clauses 4.8 and 4.10; square drives of ASA B5.38-1958', held: 'page' },
   'asme-b36-10m': { title: 'Welded and seamless wrought steel pipe', publisher: 'ASME', clauses: 'Table 1', held: 'page', note: 'diameter tolerance of ASTM A53 from memory' },
@@ -62,12 +63,14 @@ export const sources: Readonly<Record<string, SourceEntry>> = {
   'iso-2230': { title: 'Rubber products: guidelines for storage', publisher: 'ISO', year: 2002, held: 'page', note: 'seen on a dealer page that follows it' },
   'iso-235': { title: 'Parallel shank jobber and stub series drills', publisher: 'ISO', held: 'computed', note: 'sizes and point geometry worked out; tolerance h8 from DIN 1414 seen on a page' },
   'iso-2725-1': { title: 'Square drive sockets', part: 'Part 1: Dimensions of hand sockets', publisher: 'ISO', held: 'memory', note: 'no page with the table was readable' },
+  'iso-281-2007': { title: 'Rolling bearings: dynamic load ratings and rating life', year: 2007, clauses: '5 and 9: rating life; a_ISO; viscosity ratio; annex A: contamination', held: 'memory' },
   'iso-286-1-2010': { title: 'ISO code system for tolerances on linear sizes', part: 'Part 1: Basis of tolerances, deviations and fits', publisher: 'ISO', year: 2010, clauses: 'Tables 1 to 5', held: 'page', note: 'seen as reprints in textbooks and handbooks; the standard itself was not at hand; cells without a reprint are marked computed or memory' },
   'iso-286-2-2010': { title: 'ISO code system for tolerances on linear sizes', part: 'Part 2: Tables of standard tolerance classes and limit deviations for holes and shafts', publisher: 'ISO', year: 2010, held: 'computed', note: 'worked out from Part 1; Part 2 was not at hand' },
   'iso-492': { title: 'Rolling bearings: radial bearings, dimensional and geometrical tolerances', publisher: 'ISO', held: 'page', note: 'seen as reprinted in bearing handbooks; cells without a reprint are marked memory' },
   'iso-5725-2': { title: 'Accuracy of measurement methods and results', part: 'Part 2: Basic method for repeatability and reproducibility', publisher: 'ISO', clauses: 'Table of critical values for Grubbs\' test', held: 'memory' },
   'iso-5753-1': { title: 'Rolling bearings: internal clearance', part: 'Part 1: Radial internal clearance for radial bearings', publisher: 'ISO', held: 'page', note: 'seen as reprinted in bearing handbooks; cells without a reprint are marked memory' },
   'iso-6194-1-2007': { title: 'Rotary shaft lip-type seals incorporating elastomeric sealing elements', part: 'Part 1: Nominal dimensions and tolerances', publisher: 'ISO', year: 2007, held: 'memory', note: 'most numbers are held through GB 13871, which carries the same table' },
+  'iso-76-2006': { title: 'Rolling bearings: static load ratings', year: 2006, clauses: 'equivalent static load; static safety', held: 'memory' },
   'iso-898-1': { title: 'Mechanical properties of fasteners: bolts, screws and studs', publisher: 'ISO', held: 'memory' },
   'iso-tr-14179-1': { title: 'Gears: thermal capacity', part: 'Part 1: Rating gear drives with thermal equilibrium at 95 °C sump temperature', publisher: 'ISO', year: 2001, clauses: 'seal losses', held: 'memory' },
   'iso-tr-14179-2': { title: 'Gears: thermal capacity', part: 'Part 2: Thermal load-carrying capacity', publisher: 'ISO', year: 2001, clauses: 'seal losses', held: 'memory' },

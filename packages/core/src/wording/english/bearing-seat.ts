@@ -1,6 +1,16 @@
 /** Sentences about bearing seats and clearance, by code. */
 export const bearingSeatWords = {
   findings: {
+    'no-shaft-class-listed': { says: 'The tables list no class of the shaft for this load.' },
+    'no-housing-class-listed': { says: 'The tables list no class of the housing for this load.' },
+    'light-alloy-wants-tighter': { says: 'For light alloy the tables say "tighter than listed", and no more.', todo: 'Take the next tighter class and look at the seat hot.' },
+    'split-housing-not-for-this': { says: 'A split housing is not for a load that turns against the outer ring.' },
+    'life-outlasts-interval': { says: 'The rated life ({lifeHours}) outlasts the service interval ({intervalHours}).' },
+    'life-shorter-than-interval': { says: 'The rated life ({lifeHours}) is shorter than the service interval ({intervalHours}).', todo: 'Renew it earlier, or take a stronger bearing.' },
+    'load-beyond-rating-life': { says: 'The load ({loadN}) is over half of the rating ({ratingN}): the life formula is not meant for that.' },
+    'static-safety-enough': { says: 'Static safety is {safetyFactor}; {leastFactor} is asked for.' },
+    'static-safety-low': { says: 'Static safety is only {safetyFactor}; {leastFactor} is asked for: standing load dents the tracks.' },
+    'oil-film-thin': { says: 'The oil is thinner than wanted (viscosity ratio {kappaRatio}): metal touches metal.', todo: 'Thicker oil, or one with additives against wear.' },
     'shaft-seat-not-given': { says: 'The shaft seat ({boreMm}) was not measured.', todo: 'Measure it with a micrometer at two places and two directions.' },
     'housing-seat-not-given': { says: 'The housing seat ({outsideMm}) was not measured.', todo: 'Measure it with a bore gauge or inside micrometer at two depths and two directions.' },
     'inner-ring-stays': { says: 'The inner ring keeps {leastUm} to {mostUm} of interference, cold and hot: it does not creep on the shaft.' },
@@ -29,6 +39,10 @@ export const bearingSeatWords = {
     'case-grows-along': { says: 'While warm the case grows {lowGrowthUm} to {highGrowthUm} more than the shaft between the bearings.', todo: 'One outer ring must be free to slide by that much, or have as much end float.' },
   },
   notChecked: {
+    'seat-when-hot': 'The seats hot: see the bearing seat.',
+    'relubrication-interval': 'When to grease again: the maker of the grease or bearing says.',
+    'mounting-and-dirt': 'Mounting, dirt and water: they end most bearings before fatigue does.',
+    'modified-life': 'The modified life: it needs viscosity, mean diameter, fatigue load limit and how clean the oil is.',
     'dimensions-as-listed': 'Whether the bearing has the sizes that its designation stands for: measure it.',
     'clearance-group-is-marked': 'The clearance group: it is marked on the ring, not measured.',
     'ratings-by-the-maker': 'Load ratings and speed limits: the maker of the bearing states them.',
@@ -37,6 +51,9 @@ export const bearingSeatWords = {
     'interference-under-load': 'What the load takes of the interference: give the radial load to have it.',
   },
   assumed: {
+    'load-is-normal': 'How heavy the load is',
+    'reliability-90': 'Reliability',
+    'contamination-factor': 'Contamination factor for this cleanliness',
     'reading-error': 'Error of each reading',
     'raceways-estimated': 'Raceways, estimated from the sizes of the bearing: share of the section that each ring takes',
     'bearing-of-normal-class': 'Tolerance class of the bearing',
@@ -49,6 +66,8 @@ export const bearingSeatWords = {
     'inner-ring-hotter': 'Inner ring hotter than the outer while running',
   },
   effects: {
+    'which-seat-class': 'which classes are named',
+    'rated-life': 'the rated life',
     'which-bearing': 'which bearing it is',
     'clearance-and-ring-stress': 'the clearance that is left and the stress of the rings',
     'both-fits': 'both fits',

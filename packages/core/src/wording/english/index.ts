@@ -1,5 +1,6 @@
 import type { Catalogue } from '../catalogue.js';
 import { bearingSeatWords } from './bearing-seat.js';
+import { bearingWorkWords } from './bearing-work.js';
 import { cautionWords } from './cautions.js';
 import { fitsWords } from './fits.js';
 import { handworkWords } from './handwork.js';
@@ -12,13 +13,13 @@ import { sealWords } from './seal.js';
 /** English, complete. */
 export const english: Catalogue = {
   language: 'en',
-  findings: { ...fitsWords.findings, ...measuresWords.findings, ...jointWords.findings, ...sealWords.findings, ...bearingSeatWords.findings, ...handworkWords.findings, ...leakWords.findings, ...jobWords.findings },
-  steps: { ...handworkWords.steps, ...leakWords.steps, ...jobWords.steps },
+  findings: { ...fitsWords.findings, ...measuresWords.findings, ...jointWords.findings, ...sealWords.findings, ...bearingSeatWords.findings, ...bearingWorkWords.findings, ...handworkWords.findings, ...leakWords.findings, ...jobWords.findings },
+  steps: { ...handworkWords.steps, ...leakWords.steps, ...bearingWorkWords.steps, ...jobWords.steps },
   cautions: cautionWords,
-  notChecked: { ...fitsWords.notChecked, ...measuresWords.notChecked, ...jointWords.notChecked, ...sealWords.notChecked, ...bearingSeatWords.notChecked, ...handworkWords.notChecked, ...leakWords.notChecked, ...jobWords.notChecked },
-  assumed: { ...fitsWords.assumed, ...measuresWords.assumed, ...jointWords.assumed, ...sealWords.assumed, ...bearingSeatWords.assumed, ...handworkWords.assumed },
-  effects: { ...fitsWords.effects, ...measuresWords.effects, ...jointWords.effects, ...sealWords.effects, ...bearingSeatWords.effects, ...handworkWords.effects, ...jobWords.effects },
-  readings: { ...fitsWords.readings, ...measuresWords.readings, ...jointWords.readings, ...sealWords.readings, ...bearingSeatWords.readings, ...handworkWords.readings },
+  notChecked: { ...fitsWords.notChecked, ...measuresWords.notChecked, ...jointWords.notChecked, ...sealWords.notChecked, ...bearingSeatWords.notChecked, ...bearingWorkWords.notChecked, ...handworkWords.notChecked, ...leakWords.notChecked, ...jobWords.notChecked },
+  assumed: { ...fitsWords.assumed, ...measuresWords.assumed, ...jointWords.assumed, ...sealWords.assumed, ...bearingSeatWords.assumed, ...bearingWorkWords.assumed, ...handworkWords.assumed },
+  effects: { ...fitsWords.effects, ...measuresWords.effects, ...jointWords.effects, ...sealWords.effects, ...bearingSeatWords.effects, ...bearingWorkWords.effects, ...handworkWords.effects, ...jobWords.effects },
+  readings: { ...fitsWords.readings, ...measuresWords.readings, ...jointWords.readings, ...sealWords.readings, ...bearingSeatWords.readings, ...bearingWorkWords.readings, ...handworkWords.readings },
   labels: jobWords.labels,
   values: { ...measuresWords.values, ...handworkWords.values, ...jobWords.values },
 };

@@ -1,0 +1,194 @@
+import * as z from 'zod/mini';
+import { joiningTemperature } from '../joint/index.js';
+import { deviationField, forceField, temperatureField } from '../quantity/index.js';
+import { candourFields, choiceField, deciding, defineCalculation, findingField, outputNumber, planStep, planStepField, source, spanField, supporting, verdictField, verdictOf, yesNoField, type Assumption, type Finding, type PlanStep, type WorkingStep } from '../result/index.js';
+import { bearingSeatShape } from './internal/bearing-seat-fields.js';
+import { practiceValue } from './internal/bearing-practice.js';
+import { benchTimeS } from './internal/bench-time.js';
+import { allAt20C, interferenceOf, ringState } from './internal/race-change.js';
+import { seatProblem, type SeatPart, type SeatProblem } from './internal/seat-parts.js';
+
+export const bearingFittingShape = {
+  ...bearingSeatShape,
+  ambientC: z.optional(temperatureField({ label: 'temperature of the workshop', unit: '°C', from: -20, upTo: 50 })),
+  slipInGapUm: z.optional(deviationField({ label: 'gap wanted while slipping it in, on the diameter', unit: 'µm', from: 0, upTo: 500 })),
+  isSealedOrGreased: z.optional(yesNoField({ label: 'the bearing is sealed, or greased for life' })),
+  caseLimitC: z.optional(temperatureField({ label: 'the case may be made as hot as (paint, seals, alloy)', unit: '°C', from: 20, upTo: 300 })),
+  coldestPartC: z.optional(temperatureField({ label: 'the inner part may be made as cold as', unit: '°C', from: -200, upTo: 20 })),
+  basicStaticLoadRatingN: z.optional(forceField({ label: 'basic static load rating C0, as the maker gives it', unit: 'N', over: 0, upTo: 100_000_000 })),
+};
+
+const inputField = z.strictObject(bearingFittingShape);
+
+const maybe = (label: string, unit: string) => z.nullable(outputNumber(label, unit));
+
+const wayField = z.strictObject({
+  seat: choiceField(['shaft', 'housing'], { label: 'which seat' }),
+  mostInterferenceUm: outputNumber('largest interference', 'µm'),
+  way: choiceField(['slides', 'heat the bearing', 'heat the case', 'chill too', 'press cold'], { label: 'how it goes together' }),
+  feasible: z.boolean().check(z.meta({ label: 'heat alone gives the gap that was wanted', unit: '' })),
+  warmPartC: outputNumber('temperature of the warm part', '°C'),
+  coldPartC: outputNumber('temperature of the cold part', '°C'),
+  noGapC: outputNumber('temperature at which it just slips over, without any gap', '°C'),
+  limitC: outputNumber('the warm part must not pass', '°C'),
+  gapAtLimitUm: outputNumber('gap at that limit', 'µm'),
+  pushForceN: spanField('force to press it in cold', 'N'),
+  benchTimeS: z.nullable(spanField('time on the bench before it grips, in still air', 's')),
+});
+
+const outputField = z.strictObject({
+  verdict: verdictField,
+  ways: z.readonly(z.array(wayField)),
+  pushThrough: choiceField(['inner ring', 'outer ring', 'both rings', 'either'], { label: 'ring that the driver must push' }),
+  innerDriver: z.strictObject({ insideOverMm: outputNumber('inside over', 'mm'), outsideUpToMm: outputNumber('outside up to', 'mm') }),
+  outerDriver: z.strictObject({ insideOverMm: outputNumber('inside over', 'mm'), outsideUpToMm: outputNumber('outside up to', 'mm') }),
+  throughBallsLoadN: maybe('static load on the balls when pushed through them', 'N'),
+  throughBallsShareRatio: maybe('that over the static load rating', ''),
+  steps: z.readonly(z.array(planStepField)),
+  findings: z.readonly(z.array(findingField)),
+  ...candourFields,
+});
+
+export type BearingFittingInput = z.infer<typeof inputField>;
+export type BearingFittingOutput = z.infer<typeof outputField>;
+type Way = BearingFittingOutput['ways'][number];
+
+const handbook = source('bearing-handbook-reprints', 'page', 'mounting');
+
+/** How a bearing goes in: what must be warm and how warm, what else works where heat is not enough, the force cold, which ring to push.
+ * The largest interference counts, before any smoothing. Heat is limited by the bearing (sealed, greased), the case and its alloy.
+ * The time on the bench is a lumped estimate in still air; once it touches the cold part it grips within seconds.
+ * @returns a way for each seat with temperatures, limits, forces; the ring to push and the ring of the driver; steps with cautions
+ * @throws CalculationError invalid-input | no-such-class | outside-table
+ * @source bearing-handbook-reprints (held as: page); din-7190-2001 (held as: memory)
+ * @example bearingFitting.run({ designation: '6203', shaftClass: 'k5', housingClass: 'H7', housingMaterial: 'al-a380' }).ways[0].noGapC.toFixed(0) // '104'
+ */
+export const bearingFitting = defineCalculation({
+  name: 'bearing-fitting',
+  summary: 'How a bearing goes in: heat, chill or press, how much, and through which ring',
+  input: inputField,
+  output: outputField,
+  compute(input): BearingFittingOutput {
+    const problem = seatProblem(input);
+    const seats = [problem.shaft, problem.housing].filter((part) => part !== null);
+    const ways = seats.map((part) => wayOf(problem, part, input));
+    const tight = (where: 'shaft' | 'housing') => ways.find((way) => way.seat === where)?.way !== 'slides' && ways.some((way) => way.seat === where);
+    const pushThrough = tight('shaft') && tight('housing') ? 'both rings' : tight('shaft') ? 'inner ring' : tight('housing') ? 'outer ring' : 'either';
+    const push = Math.max(0, ...ways.map(({ pushForceN }) => pushForceN.high));
+    const throughBallsLoadN = push === 0 ? null : push * practiceValue('axial-over-radial-static', 'Factor').low;
+    const share = throughBallsLoadN === null || input.basicStaticLoadRatingN === undefined ? null : throughBallsLoadN / input.basicStaticLoadRatingN;
+    const { rings } = problem;
+    const findings = findingsOf(ways, pushThrough, throughBallsLoadN, share);
+    return {
+      verdict: verdictOf(findings),
+      ways,
+      pushThrough,
+      innerDriver: { insideOverMm: rings.boreMm, outsideUpToMm: rings.innerRaceMm },
+      outerDriver: { insideOverMm: rings.outerRaceMm, outsideUpToMm: rings.outsideMm },
+      throughBallsLoadN,
+      throughBallsShareRatio: share,
+      steps: stepsOf(ways, pushThrough, input),
+      findings,
+      assumptions: assumptionsOf(problem, input),
+      notChecked: ['heat-lost-on-the-way', 'hardness-after-heating', 'shoulder-and-corner', 'force-to-start-and-tilt'],
+    };
+  },
+  explain(input, output): readonly WorkingStep[] {
+    const problem = seatProblem(input);
+    return output.ways.flatMap(({ seat, mostInterferenceUm, noGapC, pushForceN }): readonly WorkingStep[] => {
+      const part = seat === 'shaft' ? problem.shaft : problem.housing;
+      if (part === null || mostInterferenceUm <= 0) return [];
+      const warm = seat === 'shaft' ? part.ringMaterial : part.seatMaterial;
+      const p = pressureOf(problem, part);
+      const mu = practiceValue('friction-pressing-ring', 'Coefficient');
+      return [
+        { kind: 'formula', symbol: 't_0', meaning: `the warm part just slips over, ${seat}`, formula: 't_a + U / (1000 * alpha * d)', scope: { t_a: input.ambientC ?? 20, U: mostInterferenceUm, alpha: warm.expansionPerK.low, d: part.nominalMm }, value: noGapC, unit: '°C', source: handbook },
+        { kind: 'formula', symbol: 'F', meaning: `force to press it in cold, ${seat}`, formula: 'mu * p * pi * d * B', scope: { mu: mu.low, p, d: part.nominalMm, B: problem.rings.widthMm }, value: pushForceN.high, unit: 'N', source: mu.source },
+      ];
+    });
+  },
+});
+
+/** Contact pressure [MPa] of the largest interference, before any smoothing. */
+function pressureOf(problem: SeatProblem, part: SeatPart): number {
+  const whole = { ...part, keptRatio: 1 };
+  return ringState(problem, whole, interferenceOf(part).mostUm, allAt20C, { seat: part.seatMaterial.expansionPerK.probable, ring: part.ringMaterial.expansionPerK.probable }).pressureMpa;
+}
+
+function wayOf(problem: SeatProblem, part: SeatPart, input: BearingFittingInput): Way {
+  const { leastUm, mostUm } = interferenceOf(part);
+  const isShaft = part.where === 'shaft';
+  const ambientC = input.ambientC ?? 20;
+  const warm = isShaft ? part.ringMaterial : part.seatMaterial;
+  const noGapC = mostUm <= 0 ? ambientC : ambientC + mostUm / (1000 * warm.expansionPerK.low * part.nominalMm);
+  const mu = practiceValue('friction-pressing-ring', 'Coefficient');
+  const whole = { ...part, keptRatio: 1 };
+  const state = (um: number) => ringState(problem, whole, um, allAt20C, { seat: part.seatMaterial.expansionPerK.probable, ring: part.ringMaterial.expansionPerK.probable }).pressureMpa;
+  const force = (um: number) => mu.low * state(um) * Math.PI * part.nominalMm * problem.rings.widthMm;
+  const pushForceN = { low: force(leastUm), high: force(mostUm) };
+  const base = { seat: part.where, mostInterferenceUm: mostUm, noGapC, pushForceN };
+  if (mostUm <= 0) return { ...base, way: 'slides', feasible: true, warmPartC: ambientC, coldPartC: ambientC, limitC: ambientC, gapAtLimitUm: -mostUm, benchTimeS: null };
+  const joined = joiningTemperature.compute({
+    jointDiameterMm: part.nominalMm, interferenceUm: mostUm, ambientC,
+    outerMaterial: isShaft ? part.given.ring : part.given.seat,
+    innerMaterial: isShaft ? part.given.seat : part.given.ring,
+    ...(input.slipInGapUm === undefined ? {} : { joiningClearanceUm: input.slipInGapUm }),
+    ...(limitOf(part, input) === null ? {} : { outerLimitC: limitOf(part, input) ?? 0 }),
+    ...(isShaft && input.isSealedOrGreased === true ? { hasSealOrGrease: true } : {}),
+    ...(input.coldestPartC === undefined ? {} : { innerLimitC: Math.min(input.coldestPartC, ambientC) }),
+    materials: [...problem.materials],
+  });
+  const heats = isShaft ? 'heat the bearing' : 'heat the case';
+  const way = joined.feasible ? (joined.innerPartC < ambientC ? 'chill too' : heats) : joined.gapAtLimitUm >= 0 ? heats : joined.alternative === 'press cold' || joined.alternative === null ? 'press cold' : 'chill too';
+  const coldPartC = joined.alternativeInnerC ?? joined.innerPartC;
+  const isHot = way !== 'press cold' && joined.outerPartC > noGapC;
+  return {
+    ...base, way, feasible: joined.feasible, warmPartC: way === 'press cold' ? ambientC : joined.outerPartC, coldPartC: way === 'chill too' ? coldPartC : ambientC,
+    limitC: joined.outerLimitC, gapAtLimitUm: joined.gapAtLimitUm,
+    benchTimeS: isHot && isShaft ? benchTimeS(problem.rings, joined.outerPartC, noGapC, ambientC) : null,
+  };
+}
+
+/** What the case may be made as hot as, where it was said, and of a ring of no material in the tables the limit of a bearing. */
+function limitOf(part: SeatPart, input: BearingFittingInput): number | null {
+  if (part.where === 'housing') return input.caseLimitC ?? (typeof part.given.seat === 'string' ? null : 100);
+  return typeof part.given.ring === 'string' ? null : 120;
+}
+
+function findingsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushThrough'], throughBallsLoadN: number | null, share: number | null): readonly Finding[] {
+  const findings: Finding[] = [];
+  for (const { seat, way, feasible, warmPartC, coldPartC, noGapC, limitC, gapAtLimitUm, pushForceN } of ways) {
+    const numbers = { warmPartC, coldPartC, noGapC, limitC, gapUm: Math.abs(gapAtLimitUm), forceN: pushForceN.high };
+    const where = seat === 'shaft' ? 'bearing' : 'case';
+    if (way === 'slides') findings.push(deciding(seat === 'shaft' ? 'inner-ring-slides-on' : 'outer-ring-slides-in', 'good', { gapUm: gapAtLimitUm }, handbook));
+    else if (way === 'press cold') findings.push(deciding(`${where}-heat-is-not-enough`, 'care', numbers, handbook));
+    else if (way === 'chill too') findings.push(deciding(`${where}-heat-and-chill`, 'care', numbers, handbook));
+    else findings.push(deciding(feasible ? `${where}-heat-gives-the-gap` : `${where}-heat-gives-less-gap`, feasible ? 'good' : 'care', numbers, handbook));
+  }
+  if (pushThrough !== 'either') findings.push(supporting(`push-${pushThrough.replace(' ', '-')}`, 'note', {}, handbook));
+  if (share !== null && throughBallsLoadN !== null) findings.push(supporting(share > practiceValue('brinell-load-share', 'Factor').low ? 'balls-would-dent' : 'balls-bear-the-push', 'care', { loadN: throughBallsLoadN, shareRatio: share }, source('iso-76-2006', 'memory', 'static load rating')));
+  else if (throughBallsLoadN !== null) findings.push(supporting('never-through-the-balls', 'care', { loadN: throughBallsLoadN }, handbook));
+  return findings;
+}
+
+function stepsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushThrough'], { isSealedOrGreased }: BearingFittingInput): readonly PlanStep[] {
+  const steps: PlanStep[] = [planStep('bearing-in-compare', {}, handbook, ['makers-manual-first'])];
+  const heats = ways.filter(({ way }) => way !== 'slides' && way !== 'press cold');
+  steps.push(planStep('bearing-in-wash-and-dry', {}, handbook, heats.length > 0 ? ['solvents-washed-off'] : []));
+  for (const { seat, way, warmPartC, coldPartC, limitC } of ways) {
+    if (way === 'heat the case' || (way === 'chill too' && seat === 'housing')) steps.push(planStep('bearing-in-heat-case', { warmPartC, limitC }, handbook, ['seals-out-before-heat', 'hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven']));
+    if (way === 'heat the bearing' || (way === 'chill too' && seat === 'shaft')) steps.push(planStep(isSealedOrGreased === true ? 'bearing-in-heat-sealed' : 'bearing-in-heat-bearing', { warmPartC, limitC }, handbook, ['hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven']));
+    if (way === 'chill too') steps.push(planStep('bearing-in-chill', { coldPartC }, handbook, ['cold-burns', 'cold-gas-smothers']));
+  }
+  if (heats.length > 0) steps.push(planStep('bearing-in-slip-in', {}, handbook, ['join-in-one-go', 'hot-parts-gloves']));
+  for (const { seat, way, pushForceN } of ways) if (way === 'press cold') steps.push(planStep(seat === 'shaft' ? 'bearing-in-press-on' : 'bearing-in-press-into', { forceN: pushForceN.high }, handbook, ['press-straight', 'push-through-the-tight-ring', 'eye-protection']));
+  if (heats.length === 0 && !ways.some(({ way }) => way === 'press cold')) steps.push(planStep('bearing-in-push-by-hand', {}, handbook));
+  steps.push(planStep('bearing-in-hold-while-cooling', {}, handbook, pushThrough === 'either' ? [] : ['push-through-the-tight-ring']), planStep('bearing-in-turn-cold', {}, handbook));
+  return steps;
+}
+
+function assumptionsOf(problem: SeatProblem, input: BearingFittingInput): readonly Assumption[] {
+  const list = [...problem.assumptions];
+  if (input.ambientC === undefined) list.push({ name: 'workshop-at-20', value: 20, unit: '°C', source: source('common-practice', 'practice'), effect: 'how-hot' });
+  return list;
+}

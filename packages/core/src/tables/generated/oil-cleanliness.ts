@@ -1,0 +1,38 @@
+// Generated from reference/bearing/oil-cleanliness.csv by reference/generate.mjs: do not edit.
+import type { Held } from '../held.js';
+
+/** Contamination factor by cleanliness and mean diameter (source iso-281-2007; held as: memory). */
+export const oilCleanliness: {
+  readonly id: string;
+  readonly title: string;
+  readonly source: string;
+  readonly clause: string;
+  readonly held: Held;
+  readonly sha256: string;
+  readonly rowCount: number;
+  readonly columns: {
+    readonly level: readonly string[];
+    readonly fromMm: readonly number[];
+    readonly belowMm: readonly (number | null)[];
+    readonly lowFactor: readonly number[];
+    readonly highFactor: readonly number[];
+  };
+  readonly marks: Readonly<Record<never, readonly Held[]>>;
+} = {
+  id: 'oil-cleanliness',
+  title: 'Contamination factor by cleanliness and mean diameter',
+  source: 'iso-281-2007',
+  clause: 'table 13',
+  held: 'memory',
+  sha256: '80f7cedae6cbc9def7f2f29e02ebb7aea4cbd3b169daf8281e341e6f0abb3d0e',
+  rowCount: 14,
+  columns: {
+    level: ['extreme cleanliness', 'extreme cleanliness', 'high cleanliness', 'high cleanliness', 'normal cleanliness', 'normal cleanliness', 'slight contamination', 'slight contamination', 'typical contamination', 'typical contamination', 'severe contamination', 'severe contamination', 'very severe contamination', 'very severe contamination'],
+    fromMm: [0, 100, 0, 100, 0, 100, 0, 100, 0, 100, 0, 100, 0, 100],
+    belowMm: [100, null, 100, null, 100, null, 100, null, 100, null, 100, null, 100, null],
+    lowFactor: [1, 1, 0.6, 0.8, 0.5, 0.6, 0.3, 0.4, 0.1, 0.2, 0, 0, 0, 0],
+    highFactor: [1, 1, 0.8, 0.9, 0.6, 0.8, 0.5, 0.6, 0.3, 0.4, 0.1, 0.1, 0, 0],
+  },
+  marks: {
+  },
+};

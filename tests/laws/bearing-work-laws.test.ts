@@ -1,0 +1,103 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { CalculationError } from '@seatwright/core';
+import { bearingFitting, bearingRemoval, ratingLife, seatClasses, seatRepair, type BearingFittingInput } from '@seatwright/core/bearing';
+import { lifeModification } from '../../packages/core/src/bearing/internal/iso-281.js';
+import { expectWorkingHolds } from './internal/evaluate-working.js';
+import { expectWords, numbersIn } from './internal/expect-words.js';
+import { numRuns } from './internal/num-runs.js';
+
+const seats: fc.Arbitrary<BearingFittingInput> = fc.record(
+  {
+    designation: fc.constantFrom('6000', '6202', '6203', '6205', '6305', '6208'),
+    shaftClass: fc.constantFrom('g6', 'h6', 'js5', 'k5', 'm6', 'p6'),
+    housingClass: fc.constantFrom('G7', 'H7', 'J7', 'K7', 'N7', 'P7'),
+    housingMaterial: fc.constantFrom('al-a380', 'gjl250', 'steel-c45', 'mg-az91d'),
+    isSealedOrGreased: fc.boolean(),
+    caseLimitC: fc.integer({ min: 60, max: 180 }),
+    slipInGapUm: fc.integer({ min: 0, max: 60 }),
+    ambientC: fc.integer({ min: 0, max: 35 }),
+    basicStaticLoadRatingN: fc.integer({ min: 1000, max: 40_000 }),
+  },
+  { requiredKeys: ['designation', 'shaftClass', 'housingClass', 'housingMaterial', 'caseLimitC'] },
+);
+
+test('bearing-fitting: words, working and numbers hold; nothing beyond a limit; a wider gap is never easier', () => {
+  fc.assert(
+    fc.property(seats, fc.integer({ min: 0, max: 40 }), (input, moreUm) => {
+      const output = bearingFitting.compute(input);
+      expectWords({ ...output, cautions: output.steps.flatMap(({ cautions }) => cautions) });
+      expectWorkingHolds(bearingFitting.explain(input, output));
+      expect(numbersIn(output).every(Number.isFinite)).toBe(true);
+      const wider = bearingFitting.compute({ ...input, slipInGapUm: (input.slipInGapUm ?? 20) + moreUm });
+      output.ways.forEach((way, i) => {
+        expect(way.warmPartC).toBeLessThanOrEqual(way.limitC + 1e-9);
+        if (way.benchTimeS !== null) expect(way.benchTimeS.low).toBeLessThanOrEqual(way.benchTimeS.high);
+        if (wider.ways[i]?.feasible === true && input.slipInGapUm !== undefined) expect(way.feasible).toBe(true);
+      });
+    }),
+    { numRuns: Math.min(numRuns, 500) },
+  );
+});
+
+test('bearing-removal and seat-repair: words, working and numbers hold; a tighter seat never draws off easier', () => {
+  fc.assert(
+    fc.property(seats, fc.boolean(), fc.constantFrom('shaft', 'housing'), fc.constantFrom('rotating', 'stationary'), (seat, flag, where, load) => {
+      const { isSealedOrGreased: _, caseLimitC: __, slipInGapUm: ___, basicStaticLoadRatingN: ____, ambientC: _____, ...input } = seat;
+      const removal = { ...input, isBlindBore: flag, mustBeReused: !flag };
+      const output = bearingRemoval.compute(removal);
+      expectWords({ ...output, cautions: output.steps.flatMap(({ cautions }) => cautions) });
+      expectWorkingHolds(bearingRemoval.explain(removal, output));
+      const tighter = bearingRemoval.compute({ ...removal, shaftClass: 'r6' });
+      expect(tighter.seats[0]?.pullForceN.high).toBeGreaterThanOrEqual(output.seats[0]?.pullForceN.high ?? Infinity);
+      const asked = { ...input, seat: where, innerRingLoad: load, outerRingLoad: load, temperatureC: 80 } as const;
+      const repair = seatRepair.compute(asked);
+      expectWords(repair);
+      expectWorkingHolds(seatRepair.explain(asked, repair));
+      for (const option of repair.options) expectWords({ findings: option.findings, assumptions: [], notChecked: [] });
+      expect(numbersIn([output, repair]).every(Number.isFinite)).toBe(true);
+      if (repair.mostGapUm < 0) expect(repair.verdict).toBe('suits');
+      else if (load === 'rotating') expect(repair.verdict).toBe('does not suit');
+    }),
+    { numRuns: Math.min(numRuns, 400) },
+  );
+});
+
+test('seat-classes: every load has words, and a class that exists', () => {
+  fc.assert(
+    fc.property(
+      fc.record({
+        boreMm: fc.integer({ min: 3, max: 400 }), bearingKind: fc.constantFrom('deep-groove-ball', 'cylindrical-roller'), innerRingLoad: fc.constantFrom('rotating', 'stationary', 'indeterminate', 'axial'), outerRingLoad: fc.constantFrom('rotating', 'stationary', 'indeterminate', 'axial'),
+        loadRatio: fc.integer({ min: 0, max: 300 }).map((value) => value / 1000), isSplitHousing: fc.boolean(), isThinWalled: fc.boolean(), isLightAlloy: fc.boolean(), hasHeatThroughShaft: fc.boolean(), mustSlideOnShaft: fc.boolean(),
+      }),
+      (input) => {
+        const output = seatClasses.compute(input);
+        expectWords(output);
+        for (const { toleranceClass } of output.shaft) expect(toleranceClass).toMatch(/^[a-z]{1,2}\d(\+IT\d)?$/u);
+        for (const toleranceClass of [...output.housing.map((one) => one.toleranceClass), ...output.tighterHousing]) expect(toleranceClass).toMatch(/^[A-Z]{1,2}\d$/u);
+        if (input.mustSlideOnShaft && input.innerRingLoad === 'stationary') expect(output.shaft.map(({ toleranceClass }) => toleranceClass)).toEqual(['g6']);
+      },
+    ),
+    { numRuns },
+  );
+});
+
+test('rating-life: life falls with the load as its power and never rises with reliability; a_ISO grows with film and cleanliness and joins at its seams', () => {
+  const real = (min: number, max: number) => fc.integer({ min: min * 1000, max: max * 1000 }).map((value) => value / 1000);
+  fc.assert(
+    fc.property(real(1, 100), real(1, 20), real(1, 5), fc.constantFrom('ball', 'roller'), fc.integer({ min: 90, max: 99 }), real(0.1, 6), real(0.001, 5), (C, P, times, kind, reliabilityPercent, kappa, share) => {
+      const input = { basicDynamicLoadRatingN: C * 1000, equivalentLoadN: P * 1000, kind, speedRpm: 900, reliabilityPercent, serviceIntervalHours: 100 } as const;
+      const output = ratingLife.compute(input);
+      expectWords(output);
+      expectWorkingHolds(ratingLife.explain(input, output));
+      const heavier = ratingLife.compute({ ...input, equivalentLoadN: P * 1000 * times });
+      expect(heavier.basicRatingLifeMillionRev * times ** (kind === 'ball' ? 3 : 10 / 3)).toBeCloseTo(output.basicRatingLifeMillionRev, 4);
+      expect(ratingLife.compute({ ...input, reliabilityPercent: reliabilityPercent + 0.5 }).reliabilityFactor).toBeLessThan(output.reliabilityFactor);
+      expect(lifeModification(kind, kappa * 1.05, share)).toBeGreaterThanOrEqual(lifeModification(kind, kappa, share) - 0.01 * lifeModification(kind, kappa, share));
+      expect(lifeModification(kind, kappa, share * 1.05)).toBeGreaterThanOrEqual(lifeModification(kind, kappa, share));
+      for (const seam of [0.4, 1]) expect(lifeModification(kind, seam - 1e-9, share) / lifeModification(kind, seam, share)).toBeCloseTo(1, 1);
+    }),
+    { numRuns },
+  );
+  expect(() => lifeModification('ball', 0.09, 1)).toThrow(CalculationError);
+});
