@@ -133,14 +133,16 @@ function wayOf(problem: SeatProblem, part: SeatPart, input: BearingFittingInput)
     outerMaterial: isShaft ? part.given.ring : part.given.seat,
     innerMaterial: isShaft ? part.given.seat : part.given.ring,
     ...(input.slipInGapUm === undefined ? {} : { joiningClearanceUm: input.slipInGapUm }),
-    ...(limitOf(part, input) === null ? {} : { outerLimitC: limitOf(part, input) ?? 0 }),
+    outerLimitC: limitOf(part, input),
     ...(isShaft && input.isSealedOrGreased === true ? { hasSealOrGrease: true } : {}),
     ...(input.coldestPartC === undefined ? {} : { innerLimitC: Math.min(input.coldestPartC, ambientC) }),
     materials: [...problem.materials],
   });
   const heats = isShaft ? 'heat the bearing' : 'heat the case';
-  const way = joined.feasible ? (joined.innerPartC < ambientC ? 'chill too' : heats) : joined.gapAtLimitUm >= 0 ? heats : joined.alternative === 'press cold' || joined.alternative === null ? 'press cold' : 'chill too';
   const coldPartC = joined.alternativeInnerC ?? joined.innerPartC;
+  // What dry ice does not reach is pressed: liquid nitrogen is no tool of a small workshop.
+  const isChillAtHand = joined.alternativeInnerC !== null && coldPartC >= practiceValue('dry-ice', 'C').low;
+  const way = joined.feasible ? (joined.innerPartC < ambientC ? 'chill too' : heats) : joined.gapAtLimitUm >= 0 ? heats : isChillAtHand ? 'chill too' : 'press cold';
   const isHot = way !== 'press cold' && joined.outerPartC > noGapC;
   return {
     ...base, way, feasible: joined.feasible, warmPartC: way === 'press cold' ? ambientC : joined.outerPartC, coldPartC: way === 'chill too' ? coldPartC : ambientC,
@@ -149,10 +151,10 @@ function wayOf(problem: SeatProblem, part: SeatPart, input: BearingFittingInput)
   };
 }
 
-/** What the case may be made as hot as, where it was said, and of a ring of no material in the tables the limit of a bearing. */
-function limitOf(part: SeatPart, input: BearingFittingInput): number | null {
-  if (part.where === 'housing') return input.caseLimitC ?? (typeof part.given.seat === 'string' ? null : 100);
-  return typeof part.given.ring === 'string' ? null : 120;
+/** A case is made no hotter than was said, nor than the bearing that goes into it stands; a bearing no hotter than bearings stand. */
+function limitOf(part: SeatPart, input: BearingFittingInput): number {
+  const bearingC = practiceValue('heating-limit-bearing', 'C').low;
+  return part.where === 'housing' ? Math.max(input.ambientC ?? 20, Math.min(input.caseLimitC ?? bearingC, bearingC)) : bearingC;
 }
 
 function findingsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushThrough'], throughBallsLoadN: number | null, share: number | null): readonly Finding[] {

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { bearingFitting, bearingRemoval, bearingSeat, ratingLife } from '../bearing/index.js';
 import { driverSearch, extractionPlan, seatingPlan } from '../handwork/index.js';
 import { CalculationError, candourFields, commonPractice, deciding, defineCalculation, findingField, outputNumber, planStep, planStepField, plainGeometry, sourceField, supporting, textField, verdictField, verdictOf, worseVerdict, type Assumption, type Finding, type PlanStep, type Verdict, type WorkingStep } from '../result/index.js';
 import { sealCheck, type Situation } from '../seal/index.js';
@@ -6,12 +7,13 @@ import { sources as sourceTable } from '../tables/generated/sources.js';
 import { dateField } from './calendar-day.js';
 import { findPosition } from './find-position.js';
 import { nextDue } from './next-due.js';
+import { bearingWorking, judgeBearing } from './internal/bearing-outcome.js';
 import { betweenSeals } from './internal/several-seals.js';
 import { remediesOf } from './internal/remedies.js';
 import { readWorkshop } from './read-workshop-file.js';
 import { serviceRecord } from './service-record.js';
 import { situationOf } from './situation-of.js';
-import type { Position, SealPart, WorkshopFile } from './workshop-file-field.js';
+import type { BearingPart, Machine, Position, SealPart, WorkshopFile } from './workshop-file-field.js';
 
 const plain = (label: string) => z.string().check(z.meta({ label, unit: '' }));
 const maybeNumber = (label: string, unit: string) => z.nullable(outputNumber(label, unit));
@@ -29,7 +31,17 @@ const sealOutcomeField = z.strictObject({
   seating: z.nullable(seatingPlan.output),
 });
 
-const bearingOutcomeField = z.strictObject({ kind: z.literal('bearing'), name: plain('part'), path: plain('where it stands in the file'), verdict: verdictField, findings: z.readonly(z.array(findingField)) });
+const bearingOutcomeField = z.strictObject({
+  kind: z.literal('bearing'),
+  name: plain('part'),
+  path: plain('where it stands in the file'),
+  verdict: verdictField,
+  findings: z.readonly(z.array(findingField)),
+  seat: z.nullable(bearingSeat.output),
+  fitting: z.nullable(bearingFitting.output),
+  removal: z.nullable(bearingRemoval.output),
+  life: z.nullable(ratingLife.output),
+});
 
 const outputField = z.strictObject({
   machine: plain('machine'),
@@ -61,6 +73,7 @@ const outputField = z.strictObject({
 
 export type JobSheetOutput = z.infer<typeof outputField>;
 export type SealOutcome = z.infer<typeof sealOutcomeField>;
+export type BearingOutcome = z.infer<typeof bearingOutcomeField>;
 
 /** Everything for one position, as one ordered job sheet.
  * @returns verdict, parts with check and plans, the work in order, next due, assumptions, what was not checked, sources
@@ -80,7 +93,7 @@ export const jobSheet = defineCalculation({
     const { workshop, unknownFields } = readWorkshop(input.workshop);
     const { machine, position, path } = findPosition(workshop, input);
     const parts = position.parts.map((part, i) =>
-      part.kind === 'seal' ? sealOutcome(workshop, position, part, `${path}.parts[${i}]`) : bearingOutcome(part.name ?? part.designation ?? 'bearing', `${path}.parts[${i}]`),
+      part.kind === 'seal' ? sealOutcome(workshop, position, part, `${path}.parts[${i}]`) : bearingOutcome(workshop, machine, position, part, `${path}.parts[${i}]`),
     );
     const seals = parts.filter((part) => part.kind === 'seal');
     const speed = seals.find((seal) => seal.check?.peripheralSpeedMps != null)?.check?.peripheralSpeedMps ?? null;
@@ -89,11 +102,16 @@ export const jobSheet = defineCalculation({
       ...(unknownFields.length === 0 ? [] : [supporting('unknown-fields', 'note', { fields: unknownFields.slice(0, 10).join(', '), fieldCount: unknownFields.length }, commonPractice)]),
       ...growthOnRecord({ workshop: input.workshop, machine: machine.name, position: position.name }),
     ];
-    const outputs = seals.flatMap((seal) => [seal.check, seal.extraction, seal.driver, seal.seating].filter((output) => output !== null));
+    const bearings = parts.filter((part) => part.kind === 'bearing');
+    const outputs = [
+      ...seals.flatMap((seal) => [seal.check, seal.extraction, seal.driver, seal.seating]),
+      ...bearings.flatMap((bearing) => [bearing.seat, bearing.fitting, bearing.removal, bearing.life]),
+    ].filter((output) => output !== null);
     const notChecked = [...new Set([...outputs.flatMap((output) => output.notChecked), ...(due.intervalHours === null ? ['service-interval'] : [])])];
     const blocks = {
-      takeOut: seals.flatMap((seal) => [...(seal.extraction?.steps ?? [])]),
-      putIn: [...seals].reverse().flatMap((seal) => [...(seal.seating?.steps ?? [])]),
+      // Seals out before any heat; bearings in, and cold again, before the seals.
+      takeOut: [...seals.flatMap((seal) => [...(seal.extraction?.steps ?? [])]), ...bearings.flatMap((bearing) => [...(bearing.removal?.steps ?? [])])],
+      putIn: [...[...bearings].reverse().flatMap((bearing) => [...(bearing.fitting?.steps ?? [])]), ...[...seals].reverse().flatMap((seal) => [...(seal.seating?.steps ?? [])])],
       prove: proveSteps(due.dueAtHours),
     };
     const between = betweenSeals(seals);
@@ -115,7 +133,7 @@ export const jobSheet = defineCalculation({
   explain(input, output) {
     const { workshop } = readWorkshop(input.workshop);
     const { position } = findPosition(workshop, { machine: output.machine, position: output.position });
-    return position.parts.flatMap((part) => (part.kind === 'seal' ? sealWorking(situationOf(workshop, position, part), workshop) : []));
+    return position.parts.flatMap((part) => (part.kind === 'seal' ? sealWorking(situationOf(workshop, position, part), workshop) : bearingWorking(workshop, position, part, attempt)));
   },
 });
 
@@ -155,9 +173,8 @@ function sealOutcome(workshop: WorkshopFile, position: Position, part: SealPart,
   return { kind: 'seal', name: part.name ?? `${part.shaftMm} × ${part.outsideMm} × ${part.widthMm}`, path, situation, verdict: verdictOf(findings), findings, check, extraction, driver, seating };
 }
 
-function bearingOutcome(name: string, path: string): JobSheetOutput['parts'][number] {
-  const findings = [supporting('bearing-not-looked-at', 'note', { name }, commonPractice)];
-  return { kind: 'bearing', name, path, verdict: verdictOf(findings), findings };
+function bearingOutcome(workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart, path: string): BearingOutcome {
+  return { kind: 'bearing', name: part.name ?? part.designation ?? 'bearing', path, ...judgeBearing(workshop, machine, position, part, attempt) };
 }
 
 function attempt<T>(compute: () => T): { readonly value: T } | { readonly error: CalculationError } {

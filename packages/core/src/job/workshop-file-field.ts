@@ -1,9 +1,10 @@
 import * as z from 'zod/mini';
+import { bearingFittingShape } from '../bearing/index.js';
 import { toolField } from '../handwork/index.js';
 import { instrumentField, readingsField } from '../measure/index.js';
 import { materialField } from '../material/index.js';
-import { hoursField, lengthField } from '../quantity/index.js';
-import { choiceField, textField, wholeNumberField } from '../result/index.js';
+import { forceField, hoursField, lengthField } from '../quantity/index.js';
+import { choiceField, textField, wholeNumberField, yesNoField } from '../result/index.js';
 import { boreField, requirementSetField, runningField, sealShape, seatField, shaftField, situationShape, wearTrackField } from '../seal/index.js';
 import { dateField } from './calendar-day.js';
 
@@ -26,6 +27,29 @@ const bearingPartField = z.strictObject({
   boreMm: z.optional(lengthField({ label: 'bore of the bearing', unit: 'mm', over: 0, upTo: 500 })),
   outsideMm: z.optional(lengthField({ label: 'outside diameter of the bearing', unit: 'mm', over: 0, upTo: 1000 })),
   widthMm: z.optional(lengthField({ label: 'width of the bearing', unit: 'mm', over: 0, upTo: 300 })),
+  bearingKind: bearingFittingShape.bearingKind,
+  bearingToleranceClass: bearingFittingShape.bearingToleranceClass,
+  clearanceGroup: bearingFittingShape.clearanceGroup,
+  shaftClass: bearingFittingShape.shaftClass,
+  shaftReadings: bearingFittingShape.shaftReadings,
+  housingClass: bearingFittingShape.housingClass,
+  housingReadings: bearingFittingShape.housingReadings,
+  shaftBoreMm: bearingFittingShape.shaftBoreMm,
+  housingOutsideMm: bearingFittingShape.housingOutsideMm,
+  seatFinish: bearingFittingShape.seatFinish,
+  innerRingLoad: bearingFittingShape.innerRingLoad,
+  outerRingLoad: bearingFittingShape.outerRingLoad,
+  outerRingHeldBy: bearingFittingShape.outerRingHeldBy,
+  radialLoadN: bearingFittingShape.radialLoadN,
+  basicDynamicLoadRatingN: z.optional(forceField({ label: 'basic dynamic load rating C, as the maker gives it', unit: 'N', over: 0, upTo: 100_000_000 })),
+  basicStaticLoadRatingN: bearingFittingShape.basicStaticLoadRatingN,
+  isSealedOrGreased: bearingFittingShape.isSealedOrGreased,
+  slipInGapUm: bearingFittingShape.slipInGapUm,
+  caseLimitC: bearingFittingShape.caseLimitC,
+  coldestPartC: bearingFittingShape.coldestPartC,
+  bearingSpacingMm: bearingFittingShape.bearingSpacingMm,
+  isBlindBore: z.optional(yesNoField({ label: 'the bore is blind: nothing reaches behind the bearing' })),
+  mustBeReused: z.optional(yesNoField({ label: 'the bearing is to be used again' })),
   note: noteField,
 });
 

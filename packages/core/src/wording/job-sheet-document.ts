@@ -1,6 +1,7 @@
 import type { JobSheetOutput, SealOutcome } from '../job/index.js';
 import type { Assumption } from '../result/index.js';
 import type { Catalogue } from './catalogue.js';
+import { bearingBlocks } from './internal/bearing-blocks.js';
 import { driverBlocks } from './internal/driver-blocks.js';
 import { sizeBlocks } from './internal/size-blocks.js';
 import type { SheetBlock, SheetDocument, SheetItem } from './sheet-document.js';
@@ -17,7 +18,7 @@ export function jobSheetDocument(output: JobSheetOutput, catalogue: Catalogue, s
   ];
   for (const seal of seals) blocks.push(...sealBlocks(seal, catalogue, style, seals.length > 1));
   for (const part of output.parts) {
-    if (part.kind === 'bearing') blocks.push({ kind: 'list', isNumbered: false, isSmall: false, items: part.findings.map((finding) => findingItem(finding, catalogue, style)) });
+    if (part.kind === 'bearing') blocks.push(...bearingBlocks(part, catalogue, style));
   }
   if (output.fileFindings.length > 0) blocks.push({ kind: 'list', isNumbered: false, isSmall: false, items: output.fileFindings.map((finding) => findingItem(finding, catalogue, style)) });
   blocks.push(...planBlocks(label('takeOut'), output.blocks.takeOut, seals.flatMap((seal) => seal.extraction?.findings ?? []), catalogue, style));

@@ -62,6 +62,7 @@ export function writeValue(name: string, value: number | string, style: WritingS
   if (suffix === 'N' && Math.abs(value) >= 1000) return mark(trimmed(value / 1000, Math.abs(value) >= 10_000 ? 0 : 1), style) + nbsp + 'kN';
   if (suffix === 'N' && Math.abs(value) >= 20) return mark(trimmed(Math.round(value / 10) * 10, 0), style) + nbsp + 'N';
   if (suffix === 'Um' && Math.abs(value) < 10) return mark(trimmed(value, 1), style) + nbsp + unit;
+  if (suffix === 'Mpa' && Math.abs(value) >= 10) return mark(trimmed(value, 0), style) + nbsp + unit;
   if (suffix === 'Deg') return mark(trimmed(value, decimals), style) + unit;
   return mark(trimmed(value, decimals), style) + nbsp + unit;
 }

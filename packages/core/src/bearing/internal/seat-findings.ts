@@ -73,10 +73,10 @@ function ofClearance(problem: SeatProblem, { runningClearanceUm: running, coldCl
   const numbers = { lowUm: running.probableLow, highUm: running.probableHigh };
   const by = problem.clearance.source;
   const findings: Finding[] = [];
-  if (running.probable < 0) findings.push(deciding('runs-without-clearance', 'bad', numbers, by));
+  if (running.probableHigh < 0) findings.push(deciding('runs-without-clearance', 'bad', numbers, by));
   else if (running.probableLow < 0) findings.push(deciding('may-run-without-clearance', 'care', { ...numbers, sharePercent: preloadProbability * 100 }, by));
   else if (running.min < 0) findings.push(deciding('clearance-nearly-always', 'good', { ...numbers, leastUm: running.min }, by));
   else findings.push(deciding('keeps-its-clearance', 'good', numbers, by));
-  if (cold !== null && cold.probableLow < 0 && cold.probableLow < running.probableLow) findings.push(deciding('tight-when-cold', cold.probable < 0 ? 'bad' : 'care', { lowUm: cold.probableLow, highUm: cold.probableHigh }, plainGeometry));
+  if (cold !== null && cold.probableLow < 0 && cold.probableLow < running.probableLow) findings.push(deciding('tight-when-cold', cold.probableHigh < 0 ? 'bad' : 'care', { lowUm: cold.probableLow, highUm: cold.probableHigh }, plainGeometry));
   return findings;
 }

@@ -22,6 +22,7 @@ export const bearingPractice: {
     readonly highK: readonly (number | null)[];
     readonly lowMpa: readonly (number | null)[];
     readonly highMpa: readonly (number | null)[];
+    readonly lowC: readonly (number | null)[];
     readonly rowSource: readonly string[];
     readonly clause: readonly string[];
     readonly held: readonly ('page' | 'memory' | 'practice')[];
@@ -33,23 +34,24 @@ export const bearingPractice: {
   source: 'bearing-handbook-reprints',
   clause: '',
   held: 'page',
-  sha256: '91becadd58bb8cbcb6266c9f88bab8f86e9c7e645383def662a2c63f9c7af3d8',
-  rowCount: 17,
+  sha256: 'e44aea3b4b6235e3098832b008354bac067e8fdbd50ace90bdb864fb93102253',
+  rowCount: 19,
   columns: {
-    name: ['race-of-ball-bearing', 'race-of-roller-bearing', 'smoothing-ground-seat', 'smoothing-turned-seat', 'interference-lost-to-load', 'interference-lost-to-heavy-load', 'inner-ring-hotter', 'ring-stress-usual', 'interference-usual', 'load-light-up-to', 'load-normal-up-to', 'friction-pressing-ring', 'friction-pulling-ring', 'brinell-load-share', 'axial-over-radial-static', 'retaining-gap-bearing', 'sleeve-wall-bearing'],
-    lowMm: [null, null, 2, 3, null, null, null, null, null, null, null, null, null, null, null, null, 2],
-    highMm: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, 0.15, 3],
-    lowFactor: [0.2, 0.25, null, null, 0.08, 0.02, null, null, 0.001, 0.06, 0.13, null, null, 1, 0.5, null, null],
-    highFactor: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
-    lowCoefficient: [null, null, null, null, null, null, null, null, null, null, null, 0.12, 0.18, null, null, null, null],
-    highCoefficient: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
-    lowK: [null, null, null, null, null, null, 5, null, null, null, null, null, null, null, null, null, null],
-    highK: [null, null, null, null, null, null, 10, null, null, null, null, null, null, null, null, null, null],
-    lowMpa: [null, null, null, null, null, null, null, 127, null, null, null, null, null, null, null, null, null],
-    highMpa: [null, null, null, null, null, null, null, 130, null, null, null, null, null, null, null, null, null],
-    rowSource: ['bearing-handbook-reprints', 'bearing-handbook-reprints', 'japanese-bearing-handbook', 'japanese-bearing-handbook', 'bearing-handbook-reprints', 'japanese-bearing-handbook', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'iso-76-2006', 'iso-76-2006', 'common-practice', 'common-practice'],
-    clause: ['fitting surface pressure: average groove diameters', 'average raceway diameters', '10.3.3', '10.3.3', 'fits and internal clearances, formula 9.1', '10.3.2', 'needle bearings, formula 29', 'largest hoop stress of the ring', 'largest interference', 'light: P ≤ 0.06 C', 'normal: P ≤ 0.13 C', 'press-in and pull-off force', 'press-in and pull-off force', 'largest static load of a ball bearing: 0.0001 of the ball diameter', 'axial load counted as P0 = 0.6 Fr + 0.5 Fa', '', ''],
-    held: ['page', 'memory', 'page', 'page', 'page', 'page', 'page', 'memory', 'memory', 'page', 'page', 'page', 'page', 'memory', 'memory', 'practice', 'practice'],
+    name: ['race-of-ball-bearing', 'race-of-roller-bearing', 'smoothing-ground-seat', 'smoothing-turned-seat', 'interference-lost-to-load', 'interference-lost-to-heavy-load', 'inner-ring-hotter', 'ring-stress-usual', 'interference-usual', 'load-light-up-to', 'load-normal-up-to', 'friction-pressing-ring', 'friction-pulling-ring', 'brinell-load-share', 'axial-over-radial-static', 'retaining-gap-bearing', 'sleeve-wall-bearing', 'heating-limit-bearing', 'dry-ice'],
+    lowMm: [null, null, 2, 3, null, null, null, null, null, null, null, null, null, null, null, null, 2, null, null],
+    highMm: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, 0.15, 3, null, null],
+    lowFactor: [0.2, 0.25, null, null, 0.08, 0.02, null, null, 0.001, 0.06, 0.13, null, null, 1, 0.5, null, null, null, null],
+    highFactor: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    lowCoefficient: [null, null, null, null, null, null, null, null, null, null, null, 0.12, 0.18, null, null, null, null, null, null],
+    highCoefficient: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    lowK: [null, null, null, null, null, null, 5, null, null, null, null, null, null, null, null, null, null, null, null],
+    highK: [null, null, null, null, null, null, 10, null, null, null, null, null, null, null, null, null, null, null, null],
+    lowMpa: [null, null, null, null, null, null, null, 127, null, null, null, null, null, null, null, null, null, null, null],
+    highMpa: [null, null, null, null, null, null, null, 130, null, null, null, null, null, null, null, null, null, null, null],
+    lowC: [null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, 120, -78],
+    rowSource: ['bearing-handbook-reprints', 'bearing-handbook-reprints', 'japanese-bearing-handbook', 'japanese-bearing-handbook', 'bearing-handbook-reprints', 'japanese-bearing-handbook', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'bearing-handbook-reprints', 'iso-76-2006', 'iso-76-2006', 'common-practice', 'common-practice', 'bearing-maintenance-guide', 'general-memory'],
+    clause: ['fitting surface pressure: average groove diameters', 'average raceway diameters', '10.3.3', '10.3.3', 'fits and internal clearances, formula 9.1', '10.3.2', 'needle bearings, formula 29', 'largest hoop stress of the ring', 'largest interference', 'light: P ≤ 0.06 C', 'normal: P ≤ 0.13 C', 'press-in and pull-off force', 'press-in and pull-off force', 'largest static load of a ball bearing: 0.0001 of the ball diameter', 'axial load counted as P0 = 0.6 Fr + 0.5 Fa', '', '', 'bearings heating', 'temperature of dry ice'],
+    held: ['page', 'memory', 'page', 'page', 'page', 'page', 'page', 'memory', 'memory', 'page', 'page', 'page', 'page', 'memory', 'memory', 'practice', 'practice', 'page', 'memory'],
   },
   marks: {
   },

@@ -64,5 +64,5 @@ export const bearingWorkWords = {
   },
   assumed: { 'workshop-at-20': 'Temperature of the workshop' },
   effects: {},
-  readings: {},
+  readings: { designation: 'the designation of the bearing, or its three sizes' },
 };

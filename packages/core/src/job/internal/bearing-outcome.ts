@@ -1,0 +1,87 @@
+import { bearingFitting, bearingRemoval, bearingSeat, ratingLife, type BearingFittingOutput, type BearingRemovalOutput, type BearingSeatInput, type BearingSeatOutput, type RatingLifeOutput } from '../../bearing/index.js';
+import { commonPractice, deciding, plainGeometry, supporting, verdictOf, type CalculationError, type Finding, type Verdict, type WorkingStep } from '../../result/index.js';
+import type { BearingPart, Machine, Position, WorkshopFile } from '../workshop-file-field.js';
+
+type Attempt = <T>(compute: () => T) => { readonly value: T } | { readonly error: CalculationError };
+
+/** What a job sheet has to say about one bearing. */
+export interface BearingJudged {
+  readonly verdict: Verdict;
+  readonly findings: readonly Finding[];
+  readonly seat: BearingSeatOutput | null;
+  readonly fitting: BearingFittingOutput | null;
+  readonly removal: BearingRemovalOutput | null;
+  readonly life: RatingLifeOutput | null;
+}
+
+/** A bearing with its seats as the position gives them; null where neither seat is told: it is on the sheet, but not renewed. */
+export function bearingQuestion(workshop: WorkshopFile, position: Position, part: BearingPart): BearingSeatInput | null {
+  const { kind: _, name: __, note: ___, designation, boreMm, outsideMm, widthMm, basicDynamicLoadRatingN: _c, basicStaticLoadRatingN: _c0, isSealedOrGreased: _s, slipInGapUm: _g, caseLimitC: _l, coldestPartC: _p, isBlindBore: _b, mustBeReused: _r, ...seats } = part;
+  const hasSeat = [part.shaftClass, part.shaftReadings, part.housingClass, part.housingReadings].some((one) => one !== undefined);
+  if (!hasSeat) return null;
+  const { running, bore, shaft } = position;
+  const all = {
+    ...seats,
+    ...(designation === undefined ? { boreMm, outsideMm, widthMm } : { designation }),
+    shaftMaterial: shaft?.material,
+    housingMaterial: bore?.material,
+    temperatureC: running?.housingTemperatureC ?? running?.fluidTemperatureC,
+    coldC: running?.coldestC,
+    materials: workshop.materials,
+    instruments: workshop.instruments,
+  };
+  return Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined));
+}
+
+/** The bearing judged and planned: seats and clearance, how it comes out, how it goes in, its life where ratings and load are given. */
+export function judgeBearing(workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart, attempt: Attempt): BearingJudged {
+  const name = part.name ?? part.designation ?? 'bearing';
+  const nothing = { seat: null, fitting: null, removal: null, life: null };
+  const isKnown = part.designation !== undefined || (part.boreMm !== undefined && part.outsideMm !== undefined && part.widthMm !== undefined);
+  const question = bearingQuestion(workshop, position, part);
+  if (question === null) {
+    const findings = [supporting('bearing-not-looked-at', 'note', { name }, commonPractice)];
+    return { verdict: verdictOf(findings), findings, ...nothing };
+  }
+  if (!isKnown) {
+    const findings = [deciding('bearing-not-known', 'unknown', { name }, commonPractice, 'designation')];
+    return { verdict: verdictOf(findings), findings, ...nothing };
+  }
+  const errors: Finding[] = [];
+  const tried = <T>(what: string, compute: () => T): T | null => {
+    const result = attempt(compute);
+    if ('value' in result) return result.value;
+    if (!errors.some(({ parameters }) => parameters['reason'] === result.error.message)) errors.push(deciding('could-not-compute', 'unknown', { what, reason: result.error.message }, plainGeometry));
+    return null;
+  };
+  const { isSealedOrGreased, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN, isBlindBore, mustBeReused } = part;
+  const given = <T extends object>(fields: T) => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as Partial<T>;
+  const seat = tried('bearing-seat', () => bearingSeat.compute(question));
+  const fitting = tried('bearing-fitting', () => bearingFitting.compute({ ...question, ...given({ isSealedOrGreased, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN }) }));
+  const removal = tried('bearing-removal', () => bearingRemoval.compute({ ...question, ...given({ isBlindBore, mustBeReused }) }));
+  const life = lifeOf(machine, position, part, attempt);
+  const findings = [...(seat?.findings ?? []), ...(fitting?.findings ?? []).filter(({ severity }) => severity === 'care'), ...(life?.findings ?? []), ...errors];
+  return { verdict: verdictOf(findings), findings, seat, fitting, removal, life };
+}
+
+function lifeOf(machine: Machine, position: Position, { basicDynamicLoadRatingN, basicStaticLoadRatingN, radialLoadN, bearingKind }: BearingPart, attempt: Attempt): RatingLifeOutput | null {
+  const speedRpm = position.running?.speedRpm;
+  if (basicDynamicLoadRatingN === undefined || radialLoadN === undefined || radialLoadN === 0 || speedRpm === undefined || speedRpm === 0) return null;
+  const serviceIntervalHours = position.serviceIntervalHours ?? machine.serviceIntervalHours;
+  const result = attempt(() =>
+    ratingLife.compute({
+      basicDynamicLoadRatingN, radialLoadN, speedRpm, kind: bearingKind === 'cylindrical-roller' ? 'roller' : 'ball',
+      ...(basicStaticLoadRatingN === undefined ? {} : { basicStaticLoadRatingN }),
+      ...(serviceIntervalHours === undefined ? {} : { serviceIntervalHours }),
+    }),
+  );
+  return 'value' in result ? result.value : null;
+}
+
+/** Working of a bearing on a sheet. */
+export function bearingWorking(workshop: WorkshopFile, position: Position, part: BearingPart, attempt: Attempt): readonly WorkingStep[] {
+  const question = bearingQuestion(workshop, position, part);
+  if (question === null) return [];
+  const result = attempt(() => bearingSeat.explain(question, bearingSeat.compute(question)));
+  return 'value' in result ? result.value : [];
+}
