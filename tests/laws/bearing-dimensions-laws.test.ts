@@ -10,3 +10,22 @@ test.each(rowsOf(iso15DeepGroove).map((row) => String(row['designation'])))('%s:
   const inch = (mm: number) => `${mm / 25.4} in`;
   expect(bearingDimensions.run({ boreMm: inch(boreMm), outsideMm: inch(outsideMm), widthMm: inch(widthMm) }).matches.map((match) => match.designation)).toContain(designation);
 });
+
+test.each([
+  ['NU 205', 25, 52, 15],
+  ['NJ 205', 25, 52, 15],
+  ['NUP2205', 25, 52, 18],
+  ['N 306', 30, 72, 19],
+  ['NU 2306 C3', 30, 72, 27],
+  ['NU 1008', 40, 68, 15],
+] as const)('%s: rollers share the sizes of their dimension series', (designation, boreMm, outsideMm, widthMm) => {
+  expect(bearingDimensions.run({ designation }).matches[0]).toMatchObject({ boreMm, outsideMm, widthMm });
+  expect(bearingDimensions.run({ boreMm, outsideMm, widthMm, bearingKind: 'cylindrical-roller' }).matches.map((match) => match.designation)).toHaveLength(1);
+});
+
+test('the error of the readings is that of the instrument, where one is named', () => {
+  const at = (instrument: string) => bearingDimensions.run({ boreMm: 17.02, outsideMm: 40, widthMm: 12, instrument }).matches.length;
+  expect(at('outside-micrometer')).toBe(0);
+  expect(at('digital-calliper-outside')).toBe(1);
+  expect(() => at('tape')).toThrow(/instrument/);
+});

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { ballLoadFactors } from '../../packages/core/src/tables/generated/ball-load-factors.js';
 import { iso15DeepGroove } from '../../packages/core/src/tables/generated/iso-15-deep-groove.js';
+import { iso15WideSeries } from '../../packages/core/src/tables/generated/iso-15-wide-series.js';
 import { iso492Radial } from '../../packages/core/src/tables/generated/iso-492-radial.js';
 import { iso57531Clearance } from '../../packages/core/src/tables/generated/iso-5753-1-clearance.js';
 import { lifeReliability } from '../../packages/core/src/tables/generated/life-reliability.js';
@@ -144,4 +145,13 @@ test('cleanliness: the factor falls as the oil gets dirtier, and larger bearings
   const rows = rowsOf(oilCleanliness);
   for (const rowsOfSize of groupBy(rows, 'fromMm')) for (const [cleaner, dirtier] of neighbours(rowsOfSize)) expect(numberAt(dirtier, 'highFactor')).toBeLessThanOrEqual(numberAt(cleaner, 'highFactor'));
   for (const [small, large] of groupBy(rows, 'level').map((pair) => [pair[0], pair[1]] as const)) if (small !== undefined && large !== undefined) expect(numberAt(large, 'highFactor')).toBeGreaterThanOrEqual(numberAt(small, 'highFactor'));
+});
+
+test('the wide series share bore and outside with series 02 and 03, are wider, and grow with the bore', () => {
+  for (const row of rowsOf(iso15WideSeries)) {
+    const narrow = sizes.find((one) => one['dimensionSeries'] === (row['dimensionSeries'] === '22' ? '02' : '03') && one['boreMm'] === row['boreMm']);
+    expect([narrow?.['boreMm'], narrow?.['outsideMm']], `${String(row['dimensionSeries'])} ${String(row['boreMm'])}`).toEqual([row['boreMm'], row['outsideMm']]);
+    expect(numberAt(row, 'widthMm')).toBeGreaterThan(Number(narrow?.['widthMm']));
+  }
+  for (const rows of groupBy(rowsOf(iso15WideSeries), 'dimensionSeries')) for (const [smaller, larger] of neighbours(rows)) if (numberAt(larger, 'boreMm') > 17) expect(numberAt(larger, 'widthMm')).toBeGreaterThanOrEqual(numberAt(smaller, 'widthMm') - (numberAt(smaller, 'boreMm') < 20 ? 3 : 0));
 });

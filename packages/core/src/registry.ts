@@ -1,5 +1,5 @@
 import { bearingDimensions, bearingFitting, bearingRemoval, bearingSeat, ratingLife, seatClasses, seatRepair } from './bearing/index.js';
-import { disputedPoints, drawInRod, driverSearch, extractionPlan, leakCheck, leakSearch, seatingPlan } from './handwork/index.js';
+import { bearingDriver, disputedPoints, drawInRod, driverSearch, extractionPlan, leakCheck, leakSearch, seatingPlan } from './handwork/index.js';
 import { jobSheet, serviceRecord } from './job/index.js';
 import { chooseFit, dismantling, joiningTemperature, pressJoint, pushForce, ringStack } from './joint/index.js';
 import { materialProperties } from './material/index.js';
@@ -29,6 +29,7 @@ export const calculations: readonly AnyCalculation[] = [
   bearingSeat,
   bearingFitting,
   bearingRemoval,
+  bearingDriver,
   seatRepair,
   ratingLife,
   bearingDimensions,

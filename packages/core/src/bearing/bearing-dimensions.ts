@@ -1,6 +1,8 @@
 import * as z from 'zod/mini';
+import { expandedUncertaintyMm, findInstrument } from '../measure/index.js';
 import { lengthField } from '../quantity/index.js';
-import { candourFields, choiceField, defineCalculation, outputNumber, sourceField, textField } from '../result/index.js';
+import { candourFields, choiceField, defineCalculation, outputNumber, readWithin, sourceField, textField } from '../result/index.js';
+import { bearingKinds } from './internal/bearing-rings.js';
 import { bearingSize, bearingSizes, type BearingSize } from './internal/bearing-table.js';
 import { readSuffixes } from './internal/read-suffixes.js';
 
@@ -10,6 +12,8 @@ const inputField = z
     boreMm: z.optional(lengthField({ label: 'bore', unit: 'mm', over: 0, upTo: 500 })),
     outsideMm: z.optional(lengthField({ label: 'outside', unit: 'mm', over: 0, upTo: 800 })),
     widthMm: z.optional(lengthField({ label: 'width', unit: 'mm', over: 0, upTo: 300 })),
+    bearingKind: z.optional(choiceField(bearingKinds, { label: 'kind of bearing; balls if left out' })),
+    instrument: z.optional(textField({ label: 'instrument that the sizes were read with', typical: 'digital-calliper-outside', longest: 80 })),
     readingErrorMm: z.optional(lengthField({ label: 'the readings may be off by, plus or minus', unit: 'mm', from: 0, upTo: 2, typical: '0.05' })),
   })
   .check(z.refine((input) => (input.designation === undefined) !== (input.boreMm === undefined && input.outsideMm === undefined && input.widthMm === undefined), { error: 'give a designation, or measured dimensions' }));
@@ -40,7 +44,8 @@ const usualErrorMm = 0.05;
 const nearestCount = 6;
 
 /** Which bearing is it: dimensions of a designation, or the designation behind three measured dimensions.
- * Suffixes are read only where the trade shares them: 2RS, RS (seals), ZZ, 2Z, Z (shields), C2 … C5 (clearance), N, NR (snap ring).
+ * Deep groove balls (618, 619, 160, 60, 62, 63, 64) and cylindrical rollers (NU, NJ, NUP, N 10, 2, 3, 22, 23, which share ISO 15's sizes).
+ * Needle bearings and drawn cups have no table here: give their sizes. Suffixes are read only where the trade shares them: 2RS, RS (seals), ZZ, 2Z, Z (shields), C2 … C5 (clearance), N, NR (snap ring).
  * @returns matches within the error of the readings; the nearest where none match
  * @throws CalculationError invalid-input | no-such-class (names those of the same start)
  * @source iso-15 (held row by row: page or memory)
@@ -56,8 +61,9 @@ export const bearingDimensions = defineCalculation({
       const { basic, ...suffixes } = readSuffixes(input.designation);
       return { matches: [shown(bearingSize(basic), 0)], nearest: [], ...suffixes, assumptions: [], notChecked: ['dimensions-as-listed', 'ratings-by-the-maker'] };
     }
-    const errorMm = input.readingErrorMm ?? usualErrorMm;
-    const judged = bearingSizes.map((size) => shown(size, differenceOf(size, input))).sort((a, b) => a.differenceMm - b.differenceMm);
+    const errorMm = input.readingErrorMm ?? (input.instrument === undefined ? usualErrorMm : instrumentErrorMm(input.instrument, input.outsideMm ?? input.boreMm ?? input.widthMm ?? 0));
+    const kind = input.bearingKind ?? 'deep-groove-ball';
+    const judged = bearingSizes.filter((size) => size.kind === kind).map((size) => shown(size, differenceOf(size, input))).sort((a, b) => a.differenceMm - b.differenceMm);
     const matches = judged.filter(({ differenceMm }) => differenceMm <= errorMm + 1e-9);
     return {
       matches,
@@ -66,12 +72,17 @@ export const bearingDimensions = defineCalculation({
       clearanceGroup: null,
       hasSnapRingGroove: false,
       unknownSuffixes: [],
-      assumptions: input.readingErrorMm === undefined ? [{ name: 'reading-error', value: usualErrorMm, unit: 'mm', source: { id: 'common-practice', held: 'practice' }, effect: 'which-bearing' }] : [],
+      assumptions: input.readingErrorMm === undefined && input.instrument === undefined ? [{ name: 'reading-error', value: usualErrorMm, unit: 'mm', source: { id: 'common-practice', held: 'practice' }, effect: 'which-bearing' }] : [],
       notChecked: ['dimensions-as-listed', 'clearance-group-is-marked', 'ratings-by-the-maker'],
     };
   },
   explain: (_, output) => output.matches.slice(0, 1).map(({ designation, boreMm, source: by }) => ({ kind: 'lookup', symbol: 'd', meaning: 'bore', table: 'iso-15-deep-groove', row: designation, column: 'boreMm', value: boreMm, unit: 'mm', source: by })),
 });
+
+/** Expanded uncertainty of an instrument at the largest of the sizes. */
+function instrumentErrorMm(id: string, sizeMm: number): number {
+  return readWithin('instrument', () => expandedUncertaintyMm(findInstrument(id, 'outside', sizeMm)));
+}
 
 function differenceOf(size: BearingSize, { boreMm, outsideMm, widthMm }: { readonly boreMm?: number | undefined; readonly outsideMm?: number | undefined; readonly widthMm?: number | undefined }): number {
   return Math.max(Math.abs((boreMm ?? size.boreMm) - size.boreMm), Math.abs((outsideMm ?? size.outsideMm) - size.outsideMm), Math.abs((widthMm ?? size.widthMm) - size.widthMm));

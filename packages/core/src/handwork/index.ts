@@ -1,3 +1,4 @@
+export { bearingDriver, type BearingDriverOutput } from './bearing-driver.js';
 export { disputedPoints, type DisputedPointsOutput } from './disputed-points.js';
 export { drawInRod, type DrawInRodInput, type DrawInRodOutput } from './draw-in-rod.js';
 export { driverSearch, type DriverSearchOutput } from './driver-search.js';

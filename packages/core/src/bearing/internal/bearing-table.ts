@@ -2,12 +2,16 @@ import { noSuchClass, outsideTable, source, type SourceReference, type Span } fr
 import { iso15DeepGroove as dimensions } from '../../tables/generated/iso-15-deep-groove.js';
 import { iso492Radial as deviations } from '../../tables/generated/iso-492-radial.js';
 import { iso57531Clearance as clearances } from '../../tables/generated/iso-5753-1-clearance.js';
+import { iso15WideSeries as wide } from '../../tables/generated/iso-15-wide-series.js';
 import { markAt } from '../../tables/table.js';
 
 export const toleranceClasses = ['Normal', '6', '5'] as const;
 export type BearingToleranceClass = (typeof toleranceClasses)[number];
 export const clearanceGroups = ['2', 'N', '3', '4', '5'] as const;
 export type ClearanceGroup = (typeof clearanceGroups)[number];
+
+/** [mm] Smaller cylindrical rollers are not in the series. */
+const leastRollerBoreMm = 20;
 
 /** Boundary dimensions of one bearing. */
 export interface BearingSize {
@@ -16,24 +20,44 @@ export interface BearingSize {
   readonly outsideMm: number;
   readonly widthMm: number;
   readonly cornerMinMm: number | null;
+  readonly kind: 'deep-groove-ball' | 'cylindrical-roller';
   readonly source: SourceReference;
 }
 
-export const bearingSizes: readonly BearingSize[] = dimensions.columns.designation.map((designation, i) => ({
+const balls: readonly BearingSize[] = dimensions.columns.designation.map((designation, i) => ({
   designation,
   boreMm: dimensions.columns.boreMm[i] ?? 0,
   outsideMm: dimensions.columns.outsideMm[i] ?? 0,
   widthMm: dimensions.columns.widthMm[i] ?? 0,
   cornerMinMm: dimensions.columns.cornerMinMm[i] ?? null,
+  kind: 'deep-groove-ball',
   source: source(dimensions.source, markAt(dimensions, 'boreMm', i), `dimension series ${dimensions.columns.dimensionSeries[i] ?? ''}`),
 }));
 
+/** Series of cylindrical rollers by the dimension series that they share: NU 2 has the sizes of series 02, NU 10 those of 10. */
+const rollerSeries: Readonly<Record<string, string>> = { '10': '10', '02': '2', '03': '3' };
+
+/** Cylindrical rollers, named NU; NJ, NUP and N of the same numbers have the same sizes. */
+const rollers: readonly BearingSize[] = [
+  ...balls.flatMap((size, i) => {
+    const series = rollerSeries[dimensions.columns.dimensionSeries[i] ?? ''];
+    if (series === undefined || size.boreMm < leastRollerBoreMm || size.boreMm % 5 !== 0) return [];
+    return [{ ...size, designation: `NU ${series}${String(size.boreMm / 5).padStart(2, '0')}`, kind: 'cylindrical-roller' as const }];
+  }),
+  ...wide.columns.boreMm.map((boreMm, i): BearingSize => ({
+    designation: `NU ${wide.columns.dimensionSeries[i] ?? ''}${wide.columns.boreCode[i] ?? ''}`, boreMm, outsideMm: wide.columns.outsideMm[i] ?? 0, widthMm: wide.columns.widthMm[i] ?? 0, cornerMinMm: null, kind: 'cylindrical-roller',
+    source: source(wide.source, markAt(wide, 'widthMm', i), `dimension series ${wide.columns.dimensionSeries[i] ?? ''}`),
+  })),
+];
+
+export const bearingSizes: readonly BearingSize[] = [...balls, ...rollers];
+
 /** The bearing of a basic designation. Throws `CalculationError` no-such-class with those of the same start. */
 export function bearingSize(designation: string, path = 'designation'): BearingSize {
-  const found = bearingSizes.find((size) => size.designation === designation);
+  const found = bearingSizes.find((size) => size.designation === designation.replace(/^(?:NJ|NUP|N) /u, 'NU '));
   if (found !== undefined) return found;
-  const near = bearingSizes.filter((size) => size.designation.slice(0, 2) === designation.slice(0, 2)).map((size) => size.designation);
-  throw noSuchClass(path, designation, near.slice(0, 12), 'the table of deep groove ball bearings (ISO 15) has no such basic designation');
+  const near = bearingSizes.filter((size) => size.designation.slice(0, 4).startsWith(designation.slice(0, designation.startsWith('N') ? 4 : 2))).map((size) => size.designation);
+  throw noSuchClass(path, designation, near.slice(0, 12), 'the tables of ISO 15 have no such basic designation');
 }
 
 /** Deviations of the mean diameter of a ring [µm]: `low` to `high`. */

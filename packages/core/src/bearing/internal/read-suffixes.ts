@@ -16,8 +16,9 @@ const shields = ['ZZ', '2Z', 'Z'];
 
 /** Reads `6203-2RS C3`: digits first, then suffixes parted by spaces, hyphens or slashes. Throws `CalculationError` invalid-input. */
 export function readSuffixes(designation: string): ReadDesignation {
-  const [, basic = '', rest = ''] = /^\s*(\d{3,5})(.*)$/u.exec(designation.toUpperCase()) ?? [];
-  if (basic === '') throw invalidInput('designation', designation, 'a basic designation in digits, such as 6203, and suffixes such as 2RS C3');
+  const [, prefix = '', digits = '', rest = ''] = /^\s*(NUP|NU|NJ|N)?\s*(\d{3,5})(.*)$/u.exec(designation.toUpperCase()) ?? [];
+  const basic = prefix === '' ? digits : `${prefix} ${digits}`;
+  if (digits === '') throw invalidInput('designation', designation, 'a basic designation such as 6203 or NU 205, and suffixes such as 2RS C3');
   const words = rest.split(/[\s\-/.,]+/u).filter((word) => word !== '');
   let seal: ReadDesignation['seal'] = 'open';
   let clearanceGroup: ClearanceGroup = 'N';

@@ -9,6 +9,7 @@ export { heatingLimits } from './heating-limits.js';
 export { housingChamfer } from './housing-chamfer.js';
 export { instruments } from './instruments.js';
 export { iso15DeepGroove } from './iso-15-deep-groove.js';
+export { iso15WideSeries } from './iso-15-wide-series.js';
 export { iso2861HoleDeviations } from './iso-286-1-hole-deviations.js';
 export { iso2861ShaftDeviations } from './iso-286-1-shaft-deviations.js';
 export { iso2861StandardTolerances } from './iso-286-1-standard-tolerances.js';

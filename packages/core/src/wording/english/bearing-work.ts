@@ -31,6 +31,13 @@ export const bearingWorkWords = {
     'sleeve-restores-housing-seat': { says: 'Bored out to {jointMm} and sleeved ({fit}), the housing gets its {seatMm} back; it stays tight at {hotC}. Finish the bore after pressing.' },
     'sleeve-leaves-too-little-shaft': { says: 'A sleeve would leave a shaft of {jointMm}: too little.' },
     'plating-by-others': { says: 'Hard chrome, nickel or sprayed metal, ground to size, by a workshop that does it.', todo: 'Ask what the part loses in fatigue strength.' },
+    'either-ring-may-be-pushed': { says: 'Neither ring is tight: push gently on the outer one.' },
+    'bearing-driver-found': { says: '{toolCount} {toolCount|tool|tools} would push it home through that ring.' },
+    'bearing-driver-to-turn': { says: 'No tool at hand pushes that ring alone.', todo: 'Turn a ring with an inside over {insideMm} and an outside below {outsideMm}, or use a flat plate for both rings.' },
+    'driver-over-shaft-misses': { says: 'Its inside is {missMm} too small, as a radius.' },
+    'driver-lands-inside-misses': { says: 'Its inside is {missMm} too large, as a radius: it lands on less than half of the ring.' },
+    'driver-reaches-ring-misses': { says: 'Its outside is {missMm} too small, as a radius: it lands on less than half of the ring.' },
+    'driver-clear-outside-misses': { says: 'Its outside is {missMm} too large, as a radius.' },
     'bearing-not-known': { says: 'The sizes of the bearing "{name}" are not given.', todo: 'Read its designation, or measure bore, outside and width.' },
   },
   steps: {
@@ -57,12 +64,16 @@ export const bearingWorkWords = {
     'bearing-in-turn-cold': 'When cold, turn it by hand: smooth, without a click, with a trace of play.',
   },
   notChecked: {
+    'driver-end-square': 'Whether the end of the tool is square: try it with a square before use.',
+    'seals-and-cage-of-bearing': 'Seals, shields and cage that stand out of the faces.',
     'punched-or-knurled-seat': 'Punch marks or knurling on the seat: points carry it, and they are gone in hours. Refused.',
     'foil-in-the-seat': 'Foil in the seat: it creeps out. Refused.',
     'welded-ring': 'Welding a ring fast: it ruins the steel of the bearing. Refused.',
     'seat-can-be-machined-here': 'Whether the seat can be machined here: strength, wall, neighbours.',
   },
-  assumed: { 'workshop-at-20': 'Temperature of the workshop' },
-  effects: {},
+  assumed: {
+    'landing-on-ring': 'Share of the wall of the ring that the driver must land on',
+    'workshop-at-20': 'Temperature of the workshop' },
+  effects: { 'which-drivers-serve': 'which tools serve' },
   readings: { designation: 'the designation of the bearing, or its three sizes' },
 };
