@@ -1,5 +1,6 @@
 export { boreBandOf, type Band } from './bore-band.js';
 export { shaftBandOf } from './shaft-band.js';
+export { rubberCover } from './internal/checks/outside-fit.js';
 export { standingPressureLimit } from './internal/checks/pressure.js';
 export { boreField, type Bore } from './bore-field.js';
 export { boreRepair, largestUsefulBoreMm, type BoreRepairOutput } from './bore-repair.js';

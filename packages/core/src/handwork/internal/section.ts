@@ -1,8 +1,7 @@
 import { commonPractice, plainGeometry, source, type Assumption, type SourceReference, type Span } from '../../result/index.js';
-import { assumedCaseThicknessMm, caseHold, sizesOf, widthToleranceMm, type CaseHold, type Obstacle, type Situation, type Sizes } from '../../seal/index.js';
+import { assumedCaseThicknessMm, caseHold, sizesOf, widthToleranceMm, type CaseHold, type Obstacle, type Situation, type Sizes, rubberCover } from '../../seal/index.js';
 import { toleranceZone } from '../../tolerance/index.js';
 import { calliperUncertainty } from './calliper.js';
-import { practiceValue } from './practice-value.js';
 
 /** The sizes around one seal that handwork meets, each with the band that readings, tolerances and assumptions leave. */
 export interface Section {
@@ -32,7 +31,7 @@ export interface Section {
 export type Assumptions = Readonly<Record<'shaft' | 'bore' | 'sealOutside' | 'case' | 'cover' | 'edge' | 'face' | 'lip', readonly Assumption[]>>;
 
 /** Rubber on the outside of a covered case. */
-const assumedCoverMm: Span = practiceValue('rubber-cover', 'Mm');
+const assumedCoverMm: Span = { low: rubberCover.low, high: rubberCover.high };
 
 /** Resolves the sizes of a situation once; what was not measured is taken as marked and listed. */
 export function sectionOf(situation: Situation): Section {

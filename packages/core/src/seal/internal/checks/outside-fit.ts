@@ -1,7 +1,9 @@
-import { commonPractice, deciding, plainGeometry, supporting, type Finding } from '../../../result/index.js';
+import { commonPractice, deciding, plainGeometry, supporting, type Finding, type Span } from '../../../result/index.js';
 import { boreBandOf } from '../../bore-band.js';
 import type { Check } from '../check-report.js';
 import { halfStandardStepMm, nearestStandardMm, standardSizeSource } from '../half-step.js';
+import { holdsByMetal, type Construction } from '../../seal-field.js';
+import { sealLimit } from '../seal-limit.js';
 import { pressFitAllowanceOf } from '../../press-fit-allowance.js';
 
 /**
@@ -50,10 +52,22 @@ export const outsideFit: Check = ({ situation, sizes, set }) => {
   if (mostMm > allowance.allowanceMaxMm + uncertaintyMm) {
     findings.push(deciding('outside-tighter-than-standard', 'care', { mostUm: mostMm * 1000, allowanceMaxUm: allowance.allowanceMaxMm * 1000, boreMm }, allowance.source));
   }
+  const cover = coverCompression(seal.construction, numbers.leastWorstUm, (sealOutside.mostMm - (boreMm - uncertaintyMm)) * 1000);
+  if (cover !== null) findings.push(supporting('rubber-cover-pressed', 'note', { lowPercent: cover.low, highPercent: cover.high }, rubberCover.source));
   if (seal.construction === 'half-rubber') findings.push(supporting('allowance-of-metal-half', 'note', {}, commonPractice));
   if (allowance.set !== set) findings.push(supporting('allowance-from-other-set', 'note', { set, otherSet: allowance.set }, allowance.source));
-  return { findings };
+  return { findings, assumptions: cover === null ? [] : [{ name: 'rubber-cover', value: rubberCover.low, upToValue: rubberCover.high, unit: 'mm', source: rubberCover.source, effect: 'how-far-the-cover-is-pressed' }] };
 };
+
+/** [mm] Rubber over the case of a covered seal. */
+export const rubberCover = sealLimit('rubber-cover', 'Mm');
+
+/** How far the rubber cover is pressed together [%], over the spread of its thickness; null for bare metal and for a loose fit. */
+export function coverCompression(construction: Construction, leastUm: number, mostUm: number): Span | null {
+  if (holdsByMetal(construction) || mostUm <= 0) return null;
+  const percent = (um: number, mm: number) => (Math.max(0, um) / 2000 / mm) * 100;
+  return { low: percent(leastUm, rubberCover.high), high: percent(mostUm, rubberCover.low) };
+}
 
 type HoldNumbers = Readonly<Record<'boreMm' | 'uncertaintyMm' | 'leastUm' | 'mostUm' | 'leastWorstUm' | 'leastUsefulUm' | 'boreUpToMm', number>> & { readonly instrument: string };
 
