@@ -101,3 +101,10 @@ test('rating-life: life falls with the load as its power and never rises with re
   );
   expect(() => lifeModification('ball', 0.09, 1)).toThrow(CalculationError);
 });
+
+test('grease again: 10·(14·10⁶/(n·√d) − 4·d) h for balls, half as long 15 K over 70 °C, and never where the speed is beyond the rule', () => {
+  const at = (speedRpm: number, boreMm: number, greaseTemperatureC?: number) => ratingLife.run({ basicDynamicLoadRatingN: 1000, equivalentLoadN: 100, kind: 'ball', speedRpm, boreMm, ...(greaseTemperatureC === undefined ? {} : { greaseTemperatureC }) }).relubricationHours;
+  expect(at(1000, 25)?.high).toBeCloseTo(27_000, 6);
+  expect(at(1000, 25, 85)?.high).toBeCloseTo(13_500, 6);
+  expect(at(60_000, 100)).toBeNull();
+});

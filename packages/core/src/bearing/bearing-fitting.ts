@@ -173,12 +173,13 @@ function findingsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pus
   return findings;
 }
 
-function stepsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushThrough'], { isSealedOrGreased }: BearingFittingInput): readonly PlanStep[] {
+function stepsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushThrough'], { isSealedOrGreased, housingMaterial }: BearingFittingInput): readonly PlanStep[] {
+  const isMagnesium = typeof housingMaterial === 'string' && housingMaterial.startsWith('mg-');
   const steps: PlanStep[] = [planStep('bearing-in-compare', {}, handbook, ['makers-manual-first'])];
   const heats = ways.filter(({ way }) => way !== 'slides' && way !== 'press cold');
   steps.push(planStep('bearing-in-wash-and-dry', {}, handbook, heats.length > 0 ? ['solvents-washed-off'] : []));
   for (const { seat, way, warmPartC, coldPartC, limitC } of ways) {
-    if (way === 'heat the case' || (way === 'chill too' && seat === 'housing')) steps.push(planStep('bearing-in-heat-case', { warmPartC, limitC }, handbook, ['seals-out-before-heat', 'hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven']));
+    if (way === 'heat the case' || (way === 'chill too' && seat === 'housing')) steps.push(planStep('bearing-in-heat-case', { warmPartC, limitC }, handbook, ['seals-out-before-heat', 'hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven', ...(isMagnesium ? ['magnesium-burns'] : [])]));
     if (way === 'heat the bearing' || (way === 'chill too' && seat === 'shaft')) steps.push(planStep(isSealedOrGreased === true ? 'bearing-in-heat-sealed' : 'bearing-in-heat-bearing', { warmPartC, limitC }, handbook, ['hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven']));
     if (way === 'chill too') steps.push(planStep('bearing-in-chill', { coldPartC }, handbook, ['cold-burns', 'cold-gas-smothers']));
   }

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { forceField, hoursField, lengthField, rotationalSpeedField } from '../quantity/index.js';
+import { forceField, hoursField, lengthField, rotationalSpeedField, temperatureField } from '../quantity/index.js';
 import { candourFields, choiceField, contradiction, deciding, defineCalculation, findingField, numberField, outputNumber, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type WorkingStep } from '../result/index.js';
 import { contaminationLevels, contaminationSpan, equivalentBallLoad, lifeModification, nominalViscosity, reliabilityFactor, type BallLoad } from './internal/iso-281.js';
 
@@ -14,6 +14,8 @@ const inputField = z
     kind: choiceField(['ball', 'roller'], { label: 'balls or rollers' }),
     speedRpm: rotationalSpeedField({ label: 'speed', unit: 'rpm', over: 0, upTo: 1_000_000 }),
     reliabilityPercent: z.optional(numberField({ label: 'reliability wanted', unit: '%', from: 90, upTo: 99.95, typical: '90' })),
+    boreMm: z.optional(lengthField({ label: 'bore of the bearing', unit: 'mm', over: 0, upTo: 5000 })),
+    greaseTemperatureC: z.optional(temperatureField({ label: 'temperature of the grease while running', unit: '°C', from: -40, upTo: 120 })),
     meanDiameterMm: z.optional(lengthField({ label: 'mean diameter of the bearing, (d + D)/2', unit: 'mm', over: 0, upTo: 5000 })),
     viscosityMm2PerS: z.optional(numberField({ label: 'viscosity of the oil at working temperature', unit: 'mm²/s', over: 0, upTo: 10_000 })),
     fatigueLoadLimitN: z.optional(forceField({ label: 'fatigue load limit Cu, as the maker gives it', unit: 'N', over: 0, upTo: 10_000_000 })),
@@ -41,6 +43,7 @@ const outputField = z.strictObject({
   equivalentStaticLoadN: maybe('equivalent static load P0', 'N'),
   staticSafetyFactor: maybe('static safety C0/P0', ''),
   speedFactorMmRpm: maybe('speed factor n·dm', 'mm·rpm'),
+  relubricationHours: z.nullable(spanField('grease again after, an estimate', 'h')),
   serviceIntervalsCount: maybe('service intervals in the life', ''),
   findings: z.readonly(z.array(findingField)),
   ...candourFields,
@@ -94,10 +97,11 @@ export const ratingLife = defineCalculation({
       equivalentStaticLoadN: staticLoadN,
       staticSafetyFactor: staticSafety,
       speedFactorMmRpm: input.meanDiameterMm === undefined ? null : input.meanDiameterMm * input.speedRpm,
+      relubricationHours: relubricationOf(input),
       serviceIntervalsCount: input.serviceIntervalHours === undefined ? null : shortest / input.serviceIntervalHours,
       findings,
       assumptions: assumptionsOf(input),
-      notChecked: ['relubrication-interval', 'mounting-and-dirt', ...(aIso === null ? ['modified-life'] : [])],
+      notChecked: [...(relubricationOf(input) === null ? ['relubrication-interval'] : []), 'mounting-and-dirt', ...(aIso === null ? ['modified-life'] : [])],
     };
   },
   explain(input, output): readonly WorkingStep[] {
@@ -118,6 +122,10 @@ export const ratingLife = defineCalculation({
     }
     if (output.viscosityRatio !== null && output.nominalViscosityMm2PerS !== null && input.viscosityMm2PerS !== undefined) {
       steps.push({ kind: 'formula', symbol: 'kappa', meaning: 'viscosity ratio', formula: 'nu / nu_1', scope: { nu: input.viscosityMm2PerS, nu_1: output.nominalViscosityMm2PerS }, value: output.viscosityRatio, unit: '', source: iso281('9.3.3') });
+    }
+    if (output.relubricationHours !== null && input.boreMm !== undefined) {
+      const scope = { k: input.kind === 'ball' ? 10 : 5, n: input.speedRpm, d: input.boreMm, t: input.greaseTemperatureC ?? 70 };
+      steps.push({ kind: 'formula', symbol: 't_f', meaning: 'grease again after, at most', formula: 'k * (14e6 / (n * sqrt(d)) - 4 * d) * 0.5^(max(0, t - 70) / 15)', scope, value: output.relubricationHours.high, unit: 'h', source: source('bearing-handbook-reprints', 'memory', 'grease interval') });
     }
     if (output.modifiedRatingLifeHours !== null && output.lifeModificationFactor !== null) {
       steps.push({ kind: 'formula', symbol: 'Lnmh', meaning: 'modified rating life, low', formula: 'a_1 * a_ISO * L', scope: { a_1: output.reliabilityFactor, a_ISO: output.lifeModificationFactor.low, L: output.basicRatingLifeHours }, value: output.modifiedRatingLifeHours.low, unit: 'h', source: iso281('9') });
@@ -144,6 +152,19 @@ function modificationOf(input: RatingLifeInput, P: number, kappa: number | null)
   if (eC === null) return null;
   const at = (factor: number) => lifeModification(input.kind, kappa, (factor * (input.fatigueLoadLimitN ?? 0)) / P);
   return { low: at(eC.low), high: at(eC.high) };
+}
+
+/**
+ * When to grease again, a rule of handbooks for horizontal shafts up to 70 °C.  t = k·(14·10⁶/(n·√d) − 4·d), k = 10 for balls, 5 for rollers
+ * Above 70 °C half for every 15 K. An estimate: half of it stands as the careful end. Null where the speed is too high for the rule.
+ * @source bearing-handbook-reprints (held as: memory)
+ */
+function relubricationOf({ kind, speedRpm, boreMm, greaseTemperatureC = 70 }: RatingLifeInput): RatingLifeOutput['relubricationHours'] {
+  if (boreMm === undefined) return null;
+  const hours = (kind === 'ball' ? 10 : 5) * (14e6 / (speedRpm * Math.sqrt(boreMm)) - 4 * boreMm);
+  if (hours <= 0) return null;
+  const warm = hours * 0.5 ** (Math.max(0, greaseTemperatureC - 70) / 15);
+  return { low: warm / 2, high: warm };
 }
 
 /** P0 = max(Fr, 0.6·Fr + 0.5·Fa) for deep groove balls; rollers carry radial load. */

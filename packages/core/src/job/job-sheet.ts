@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { bearingFitting, bearingRemoval, bearingSeat, ratingLife } from '../bearing/index.js';
-import { driverSearch, extractionPlan, seatingPlan } from '../handwork/index.js';
+import { bearingDriver, driverSearch, extractionPlan, seatingPlan } from '../handwork/index.js';
 import { CalculationError, candourFields, commonPractice, deciding, defineCalculation, findingField, outputNumber, planStep, planStepField, plainGeometry, sourceField, supporting, textField, verdictField, verdictOf, worseVerdict, type Assumption, type Finding, type PlanStep, type Verdict, type WorkingStep } from '../result/index.js';
 import { sealCheck, type Situation } from '../seal/index.js';
 import { sources as sourceTable } from '../tables/generated/sources.js';
@@ -41,6 +41,7 @@ const bearingOutcomeField = z.strictObject({
   fitting: z.nullable(bearingFitting.output),
   removal: z.nullable(bearingRemoval.output),
   life: z.nullable(ratingLife.output),
+  driver: z.nullable(bearingDriver.output),
 });
 
 const outputField = z.strictObject({
@@ -105,7 +106,7 @@ export const jobSheet = defineCalculation({
     const bearings = parts.filter((part) => part.kind === 'bearing');
     const outputs = [
       ...seals.flatMap((seal) => [seal.check, seal.extraction, seal.driver, seal.seating]),
-      ...bearings.flatMap((bearing) => [bearing.seat, bearing.fitting, bearing.removal, bearing.life]),
+      ...bearings.flatMap((bearing) => [bearing.seat, bearing.fitting, bearing.removal, bearing.life, bearing.driver]),
     ].filter((output) => output !== null);
     const notChecked = [...new Set([...outputs.flatMap((output) => output.notChecked), ...(due.intervalHours === null ? ['service-interval'] : [])])];
     const blocks = {

@@ -44,6 +44,7 @@ function drilling({ situation, screw, depth, reach, face, oldDepth, drillReachMm
   if (screw === null || depth === null || reach === null) return [];
   const drillMm = screw.screw.pilotMm;
   const isPetrol = situation.running?.fluid === 'petrol-oil-mix';
+  const isMagnesium = situation.bore?.material?.startsWith('mg-') === true;
   const steps: PlanStep[] = [
     planStep('out-mark-hole', { holeCircleRadiusMm: nearMm(face.holeCircleRadiusMm), fromShaftMm: nearMm(face.holeCircleRadiusMm - face.innerLimitRadiusMm) }, plainGeometry),
     planStep('out-catch-chips', {}, commonPractice, ['chips-stay-out']),
@@ -52,7 +53,7 @@ function drilling({ situation, screw, depth, reach, face, oldDepth, drillReachMm
       : planStep('out-set-drill-stop-both', { drillMm, drillStopFromSealFaceMm: atMostMm(depth.drillStopFromSealFaceMm), drillStopFromHousingFaceMm: atMostMm(depth.drillStopFromSealFaceMm + oldDepth.meanMm) }, plainGeometry, ['drill-stop-before-drilling']),
   ];
   if (drillReachMm !== null) steps.push(planStep('out-long-drill', { drillMm, drillReachMm: atLeastMm(drillReachMm) }, commonPractice));
-  steps.push(planStep(screw.screwCount === 1 ? 'out-drill-one' : 'out-drill-two', { drillMm }, commonPractice, ['eye-protection', 'spinning-parts', 'drill-must-not-plunge', ...(isPetrol ? ['petrol-vapour'] : [])]));
+  steps.push(planStep(screw.screwCount === 1 ? 'out-drill-one' : 'out-drill-two', { drillMm }, commonPractice, ['eye-protection', 'spinning-parts', 'drill-must-not-plunge', ...(isPetrol ? ['petrol-vapour'] : []), ...(isMagnesium ? ['magnesium-burns'] : [])]));
   steps.push(planStep('out-clear-chips', {}, commonPractice, ['nothing-blown-in']));
   steps.push(
     reach.tipFromMm <= reach.tipUpToMm

@@ -1,4 +1,5 @@
-import { bearingFitting, bearingRemoval, bearingSeat, ratingLife, type BearingFittingOutput, type BearingRemovalOutput, type BearingSeatInput, type BearingSeatOutput, type RatingLifeOutput } from '../../bearing/index.js';
+import { bearingDriver, type BearingDriverOutput } from '../../handwork/index.js';
+import { bearingFitting, bearingRemoval, bearingSeat, ratingLife, seatRepair, type BearingFittingOutput, type BearingRemovalOutput, type BearingSeatInput, type BearingSeatOutput, type RatingLifeOutput } from '../../bearing/index.js';
 import { commonPractice, deciding, plainGeometry, supporting, verdictOf, type CalculationError, type Finding, type Verdict, type WorkingStep } from '../../result/index.js';
 import type { BearingPart, Machine, Position, WorkshopFile } from '../workshop-file-field.js';
 
@@ -12,6 +13,7 @@ export interface BearingJudged {
   readonly fitting: BearingFittingOutput | null;
   readonly removal: BearingRemovalOutput | null;
   readonly life: RatingLifeOutput | null;
+  readonly driver: BearingDriverOutput | null;
 }
 
 /** A bearing with its seats as the position gives them; null where neither seat is told: it is on the sheet, but not renewed. */
@@ -36,7 +38,7 @@ export function bearingQuestion(workshop: WorkshopFile, position: Position, part
 /** The bearing judged and planned: seats and clearance, how it comes out, how it goes in, its life where ratings and load are given. */
 export function judgeBearing(workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart, attempt: Attempt): BearingJudged {
   const name = part.name ?? part.designation ?? 'bearing';
-  const nothing = { seat: null, fitting: null, removal: null, life: null };
+  const nothing = { seat: null, fitting: null, removal: null, life: null, driver: null };
   const isKnown = part.designation !== undefined || (part.boreMm !== undefined && part.outsideMm !== undefined && part.widthMm !== undefined);
   const question = bearingQuestion(workshop, position, part);
   if (question === null) {
@@ -59,9 +61,21 @@ export function judgeBearing(workshop: WorkshopFile, machine: Machine, position:
   const seat = tried('bearing-seat', () => bearingSeat.compute(question));
   const fitting = tried('bearing-fitting', () => bearingFitting.compute({ ...question, ...given({ isSealedOrGreased, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN }) }));
   const removal = tried('bearing-removal', () => bearingRemoval.compute({ ...question, ...given({ isBlindBore, mustBeReused }) }));
+  const toolsAtHand = workshop.toolsAtHand;
+  const driver = tried('bearing-driver', () => bearingDriver.compute({ ...question, ...(toolsAtHand === undefined ? {} : { toolsAtHand }), maximumCandidateCount: 3 }));
   const life = lifeOf(machine, position, part, attempt);
-  const findings = [...(seat?.findings ?? []), ...(fitting?.findings ?? []).filter(({ severity }) => severity === 'care'), ...(life?.findings ?? []), ...errors];
-  return { verdict: verdictOf(findings), findings, seat, fitting, removal, life };
+  const findings = [...(seat?.findings ?? []), ...(fitting?.findings ?? []).filter(({ severity }) => severity === 'care'), ...(life?.findings ?? []), ...repairsOf(question, seat, attempt), ...errors];
+  return { verdict: verdictOf(findings), findings, seat, fitting, removal, life, driver };
+}
+
+/** The best repair of a seat that lets its ring creep, as a note. */
+function repairsOf(question: BearingSeatInput, seat: BearingSeatOutput | null, attempt: Attempt): readonly Finding[] {
+  const loose = (['shaft', 'housing'] as const).filter((where) => seat?.findings.some(({ code }) => code === (where === 'shaft' ? 'inner-ring-creeps' : 'outer-ring-creeps')) === true);
+  return loose.flatMap((where) => {
+    const repair = attempt(() => seatRepair.compute({ ...question, seat: where }));
+    if ('error' in repair) return [];
+    return repair.value.options.filter(({ verdict }) => verdict === 'suits' || verdict === 'suits with care').slice(0, 1).flatMap(({ findings }) => findings.slice(0, 1).map(({ code, parameters, source }) => supporting(code, 'note', parameters, source)));
+  });
 }
 
 function lifeOf(machine: Machine, position: Position, { basicDynamicLoadRatingN, basicStaticLoadRatingN, radialLoadN, bearingKind }: BearingPart, attempt: Attempt): RatingLifeOutput | null {

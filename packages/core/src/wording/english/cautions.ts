@@ -33,6 +33,7 @@ export const cautionWords: Readonly<Record<string, string>> = {
   'push-through-the-tight-ring': 'Push through the part that is tight, never through balls, rollers or a lip.',
   'rod-snaps': 'A rod that snaps flies. Stand aside of its line, and stop when the torque climbs without the nut moving.',
   'pvc-shatters-cold': 'PVC pipe shatters when struck cold, below about 5 °C. Warm it indoors, or press instead; a hot pipe is weak too.',
+  'magnesium-burns': 'Magnesium chips and dust burn fiercely, and water feeds the fire. Drill slowly with a sharp drill, sweep the chips up at once, keep dry sand at hand; no flame near the case.',
   'test-pressure-low': 'Test with a hand pump or a finely set regulator and a relief valve, never straight from a compressor. Stay below the pressure that the maker gives; plain lips and thin covers stand little.',
   'blanks-fly': 'Blanking plates and plugs fly when they let go. Fasten them mechanically and keep out of their line.',
   'no-oxygen': 'Air or nitrogen only. Oxygen with oil explodes.',

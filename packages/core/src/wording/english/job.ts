@@ -69,6 +69,7 @@ export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'ef
     caution: 'Caution',
     working: 'Working',
     seats: 'Seats and clearance',
+    ringToTurn: 'one to turn, inside over and outside below',
     seat: 'Seat',
     at20: 'Interference at 20 °C',
     whileRunning: 'while running',

@@ -16,7 +16,18 @@ export function bearingBlocks(part: BearingOutcome, catalogue: Catalogue, style:
     { kind: 'heading', text: `${label('seats')}: ${part.name}` },
     ...(rows.length === 0 ? [] : [{ kind: 'table', columns: [label('seat'), label('at20'), label('whileRunning'), label('letsGo')], rows: [...rows, ...clearance] } as const]),
     { kind: 'list', isNumbered: false, isSmall: false, items: part.findings.map((finding) => findingItem(finding, catalogue, style)) },
+    ...driverLine(part, label, catalogue, style),
   ];
+}
+
+/** The tools that push the right ring, or the ring to turn for it. */
+function driverLine({ driver }: BearingOutcome, label: (key: string) => string, catalogue: Catalogue, style: WritingStyle): readonly SheetBlock[] {
+  if (driver === null) return [];
+  const names = driver.candidates.map(({ name }) => name);
+  const mm = (value: number) => writeValue('valueMm', value, style);
+  const ring = catalogue.values[driver.ring] ?? driver.ring;
+  const text = names.length > 0 ? `${label('driver')} (${ring}): ${names.join('; ')}.` : `${label('driver')} (${ring}): ${label('ringToTurn')} ${mm(driver.insideOverMm)} / ${mm(driver.outsideUpToMm)}.`;
+  return [{ kind: 'paragraph', text, isSmall: false }];
 }
 
 type Loose = NonNullable<NonNullable<BearingOutcome['seat']>['shaftSeat']>['looseFromC'];
