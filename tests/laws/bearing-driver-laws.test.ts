@@ -19,7 +19,7 @@ test('a driver that is chosen pushes the right ring alone, whatever its sizes co
         expect(outsideMm.low).toBeGreaterThanOrEqual(output.outsideOverMm - 1e-9);
         expect(outsideMm.high).toBeLessThanOrEqual(output.outsideUpToMm + 1e-9);
       }
-      for (const { leastMarginMm } of output.nearMisses) expect(leastMarginMm).toBeLessThan(0);
+      for (const { leastMarginMm, reserveFactor } of output.nearMisses) expect(leastMarginMm < 0 || (reserveFactor !== null && reserveFactor < 1)).toBe(true);
     }),
     { numRuns: Math.min(numRuns, 200) },
   );

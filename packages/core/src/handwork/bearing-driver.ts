@@ -1,7 +1,9 @@
 import * as z from 'zod/mini';
-import { bearingFitting, bearingFittingShape, type BearingFittingInput } from '../bearing/index.js';
-import { candourFields, choiceField, deciding, defineCalculation, findingField, outputNumber, plainGeometry, spanField, supporting, verdictField, verdictOf, verdicts, wholeNumberField, yesNoField, type Finding, type WorkingStep } from '../result/index.js';
+import { bearingFitting, bearingFittingShape, type BearingFittingInput, type BearingFittingOutput } from '../bearing/index.js';
+import { candourFields, choiceField, deciding, defineCalculation, findingField, outputNumber, plainGeometry, spanField, supporting, verdictField, verdictOf, verdicts, wholeNumberField, yesNoField, type Finding, type Span, type WorkingStep } from '../result/index.js';
 import { standardTools } from './internal/standard-tools.js';
+import { toolStrength } from './internal/tool-strength.js';
+import { unknownLengthMm } from './internal/tool-under-push.js';
 import { ownTool, type ToolSize } from './internal/tool-size.js';
 import { toolField } from './tool-field.js';
 
@@ -24,6 +26,7 @@ const toolShape = {
   verdict: verdictField,
   reasons: z.readonly(z.array(findingField)),
   leastMarginMm: outputNumber('least margin, as a radius; below zero it misses by that', 'mm'),
+  reserveFactor: z.nullable(outputNumber('how many times the largest push it stands', '')),
 };
 
 const outputField = z.strictObject({
@@ -58,7 +61,7 @@ const landingShare = 0.5;
 
 /** Which tube or socket pushes a bearing home through the ring that is tight, worst case both ways.
  * Inner ring: inside over the shaft, outside below its raceway. Outer ring: outside below the bore, inside over its raceway. It must land on
- * half of the ring's wall. Both rings: it must bear on both, as a flat plate does; a tube seldom can.
+ * half of the ring's wall, and stand the push of a cold fit: squash, bending over and wrinkling of the thinnest tube that the bands allow. Both rings: it must bear on both, as a flat plate does; a tube seldom can.
  * @returns the window, tools best first with margins and reasons, near misses
  * @throws CalculationError invalid-input | no-such-class | outside-table
  * @source plain-geometry; raceways bearing-handbook-reprints (held as: page, good to about 5 %)
@@ -73,7 +76,8 @@ export const bearingDriver = defineCalculation({
     const { need, fitting } = needOf(input);
     const own = (input.toolsAtHand ?? []).map((tool, at) => ownTool(tool, at, input.instruments, input.materials));
     const tools = input.includeStandardTubes === false ? own : [...own, ...standardTools()];
-    const judged = tools.map((tool) => judge(tool, need)).toSorted((a, b) => verdicts.indexOf(a.verdict) - verdicts.indexOf(b.verdict) || Number(b.origin === 'own') - Number(a.origin === 'own') || b.leastMarginMm - a.leastMarginMm || (a.name < b.name ? -1 : 1));
+    const pushN = pushForceOf(fitting, need.ring);
+    const judged = tools.map((tool) => judge(tool, need, pushN)).toSorted((a, b) => verdicts.indexOf(a.verdict) - verdicts.indexOf(b.verdict) || Number(b.origin === 'own') - Number(a.origin === 'own') || b.leastMarginMm - a.leastMarginMm || (a.name < b.name ? -1 : 1));
     const most = input.maximumCandidateCount ?? shownCount;
     const usable = judged.filter(({ verdict }) => verdict !== 'does not suit');
     const findings: readonly Finding[] = [need.ring === 'either' ? supporting('either-ring-may-be-pushed', 'note', {}, plainGeometry) : supporting(`push-${need.ring.replace(' ', '-')}`, 'note', {}, plainGeometry), usable.length > 0 ? deciding('bearing-driver-found', 'good', { toolCount: usable.length }, plainGeometry) : deciding('bearing-driver-to-turn', 'care', { insideMm: need.insideOverMm, outsideMm: need.outsideUpToMm }, plainGeometry)];
@@ -109,7 +113,13 @@ function needOf(input: Input) {
 }
 
 /** Every size at its worst: the least margin decides. */
-function judge(tool: ToolSize, need: Need): Judged {
+/** The largest push that the tight rings may ask for, cold. */
+function pushForceOf({ ways }: BearingFittingOutput, ring: BearingDriverOutput['ring']): Span {
+  const forces = ways.filter(({ seat }) => ring === 'both rings' || (ring === 'inner ring') === (seat === 'shaft')).map(({ pushForceN }) => pushForceN);
+  return { low: forces.reduce((sum, { low }) => sum + low, 0), high: forces.reduce((sum, { high }) => sum + high, 0) };
+}
+
+function judge(tool: ToolSize, need: Need, pushN: Span): Judged {
   const margins = {
     'driver-over-shaft': (tool.passageMm.low - need.insideOverMm) / 2,
     'driver-lands-inside': (need.insideUpToMm - tool.insideMm.high) / 2,
@@ -117,5 +127,11 @@ function judge(tool: ToolSize, need: Need): Judged {
     'driver-clear-outside': (need.outsideUpToMm - tool.outsideMm.high) / 2,
   };
   const reasons: Finding[] = Object.entries(margins).filter(([, mm]) => mm < 0).map(([code, mm]) => deciding(`${code}-misses`, 'bad', { missMm: -mm }, plainGeometry));
-  return { name: tool.name, origin: tool.origin, outsideMm: tool.outsideMm, insideMm: tool.insideMm, verdict: verdictOf(reasons), reasons, leastMarginMm: Math.min(...Object.values(margins)) };
+  const strength = tool.material === null ? null : toolStrength(tool, tool.material, tool.lengthMm ?? unknownLengthMm);
+  const reserveFactor = strength === null || pushN.high === 0 ? null : Math.min(1e6, strength.collapseForceN / pushN.high);
+  if (strength !== null && reserveFactor !== null && tool.material !== null && reserveFactor < tool.material.wantedReserveFactor) {
+    const numbers = { pushHighN: pushN.high, collapseN: strength.collapseForceN, reserveFactor };
+    reasons.push(strength.collapseForceN < pushN.low ? deciding('bearing-driver-gives-way', 'bad', numbers, plainGeometry) : deciding('bearing-driver-may-give-way', 'care', numbers, plainGeometry));
+  }
+  return { reserveFactor, name: tool.name, origin: tool.origin, outsideMm: tool.outsideMm, insideMm: tool.insideMm, verdict: verdictOf(reasons), reasons, leastMarginMm: Math.min(...Object.values(margins)) };
 }

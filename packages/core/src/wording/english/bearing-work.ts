@@ -34,6 +34,8 @@ export const bearingWorkWords = {
     'either-ring-may-be-pushed': { says: 'Neither ring is tight: push gently on the outer one.' },
     'bearing-driver-found': { says: '{toolCount} {toolCount|tool|tools} would push it home through that ring.' },
     'bearing-driver-to-turn': { says: 'No tool at hand pushes that ring alone.', todo: 'Turn a ring with an inside over {insideMm} and an outside below {outsideMm}, or use a flat plate for both rings.' },
+    'bearing-driver-gives-way': { says: 'It gives way at {collapseN}; the push may need {pushHighN}.' },
+    'bearing-driver-may-give-way': { says: 'It stands {collapseN} at the most; a cold fit may need {pushHighN}.', todo: 'Heat first, so that it needs hardly any push.' },
     'driver-over-shaft-misses': { says: 'Its inside is {missMm} too small, as a radius.' },
     'driver-lands-inside-misses': { says: 'Its inside is {missMm} too large, as a radius: it lands on less than half of the ring.' },
     'driver-reaches-ring-misses': { says: 'Its outside is {missMm} too small, as a radius: it lands on less than half of the ring.' },
