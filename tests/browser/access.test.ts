@@ -41,6 +41,10 @@ describe.each(sizes.flatMap((width) => schemes.map((colorScheme) => ({ width, co
     await unfoldAll(page);
     await page.locator('seat-working li').first().waitFor();
     expect(await faultsOf(page)).toEqual([]);
+    await page.getByRole('button', { name: /^Seatwright/ }).click();
+    await openSample(page, 'Crank with its bearing');
+    await unfoldAll(page);
+    expect(await faultsOf(page)).toEqual([]);
     await page.getByLabel('Width marked on the seal').fill('eight');
     await page.locator('section.verdict').getByText('Not up to date').waitFor();
     expect(await faultsOf(page)).toEqual([]);
@@ -49,7 +53,7 @@ describe.each(sizes.flatMap((width) => schemes.map((colorScheme) => ({ width, co
 
   it('does not scroll sideways', async () => {
     const { page, context } = await open();
-    await openSample(page, 'Outboard crankshaft');
+    await openSample(page, 'Crank with its bearing');
     await unfoldAll(page);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     await context.close();

@@ -179,3 +179,38 @@ describe('an empty position', () => {
     await context.close();
   });
 });
+
+describe('a bearing', () => {
+  it('alone: its seats, what is missing, and how a tighter class changes it', async () => {
+    const { page, troubles, context } = await bench.open();
+    await openSample(page, 'Anchor winch');
+    expect(await verdictOf(page)).toBe('cannot tell');
+    await page.getByRole('button', { name: /the shaft seat of the bearing/ }).waitFor();
+    await unfold(page, 'The bearing');
+    await page.getByLabel('Tolerance class of the shaft seat').fill('m6');
+    await expect.poll(() => page.locator('#decide').getByRole('row', { name: /^Shaft/ }).innerText()).toMatch(/9\sµm to 37\sµm/u);
+    await expect.poll(() => verdictOf(page)).not.toBe('cannot tell');
+    await unfold(page, 'Put in');
+    expect(await page.locator('#put-in seat-plan li').count()).toBeGreaterThan(4);
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
+  it('behind a seal: added by hand, out after the seal and in before it', async () => {
+    const { page, troubles, context } = await bench.open();
+    await openSample(page, 'Bilge pump');
+    await page.getByRole('button', { name: '+ Add the bearing behind it' }).click();
+    await unfold(page, 'The bearing');
+    await page.getByLabel('Designation on the ring').fill('6204');
+    await page.getByLabel('Tolerance class of the shaft seat').fill('k5');
+    await page.getByLabel('Tolerance class of the housing seat').fill('J7');
+    await page.getByRole('heading', { name: /^Seats and clearance: 6204/ }).waitFor();
+    await unfold(page, 'Put in');
+    const top = async (text: RegExp) => (await page.locator('#put-in').getByText(text).first().boundingBox())?.y ?? Number.NaN;
+    expect(await top(/^Compare the new bearing/u)).toBeLessThan(await top(/^Compare the new seal/u));
+    await unfold(page, 'Take out');
+    expect(await page.locator('#take-out seat-plan').count()).toBe(2);
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+});

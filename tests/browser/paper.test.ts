@@ -13,6 +13,8 @@ describe('on paper', () => {
     ['Old fire pump', 2],
     ['Deck wash pump', 2],
     ['Fuel transfer pump', 2],
+    ['Crank with its bearing', 3],
+    ['Anchor winch', 2],
   ] as const)('prints %s, an ordinary job on one page of A4 and what needs more on two', async (title, most) => {
     const { page, context } = await bench.open({ viewport: { width: 390, height: 844 } });
     await openSample(page, title);

@@ -4,7 +4,7 @@ import '@seatwright/elements/all.js';
 import type { JobSheetOutput } from '@seatwright/core/job';
 import type { WorkingStep } from '@seatwright/core/result';
 import type { SectionMode } from '@seatwright/elements/seat-section.js';
-import { placesIn, positionPath, sealPartsOf, type Place } from './document/places.js';
+import { bearingPartsOf, placesIn, positionPath, sealPartsOf, type Place } from './document/places.js';
 import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
 import { computeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
 import { draftSituation } from './sheet/draft-situation.js';
@@ -91,6 +91,7 @@ export class BenchSheet extends LitElement {
       places: placesIn(file),
       sealPart: this.sealPart,
       sealParts: sealPartsOf(file, place),
+      bearingPart: bearingPartsOf(file, place)[0] ?? null,
       output,
       seal,
       fault: result?.kind === 'fault' ? result.fault : null,

@@ -28,7 +28,16 @@ export function positionPath({ machine, position }: Place): Path {
 
 /** The numbers of the parts that are seals. */
 export function sealPartsOf(document: JsonObject, place: Place): readonly number[] {
-  return listAt(document, [...positionPath(place), 'parts']).flatMap((part, i) => (valueAt(part, ['kind']) === 'seal' ? [i] : []));
+  return partsOf(document, place, 'seal');
+}
+
+/** The numbers of the parts that are bearings. */
+export function bearingPartsOf(document: JsonObject, place: Place): readonly number[] {
+  return partsOf(document, place, 'bearing');
+}
+
+function partsOf(document: JsonObject, place: Place, kind: string): readonly number[] {
+  return listAt(document, [...positionPath(place), 'parts']).flatMap((part, i) => (valueAt(part, ['kind']) === kind ? [i] : []));
 }
 
 /** The file with that position alone: what stands elsewhere in it cannot hold up this sheet. */

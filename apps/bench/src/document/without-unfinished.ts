@@ -4,6 +4,8 @@ import { isObject, type Json } from './raw-document.js';
 const needsOfItems: Readonly<Record<string, readonly string[]>> = {
   readings: ['instrument'],
   outsideReadings: ['instrument'],
+  shaftReadings: ['instrument'],
+  housingReadings: ['instrument'],
   obstacles: ['kind', 'diameterMm', 'fromMm'],
   toolsAtHand: ['name', 'kind', 'outsideMm'],
 };

@@ -3,8 +3,8 @@ import type { Choice } from '@seatwright/elements/seat-choice-field.js';
 import type { QuantityKind } from '@seatwright/elements/seat-quantity-field.js';
 import { english } from '@seatwright/core/wording';
 
-/** Whose entry it is: the file's, the machine's, the position's or the seal's. */
-export type Scope = 'file' | 'machine' | 'position' | 'seal';
+/** Whose entry it is: the file's, the machine's, the position's, the seal's or the bearing's. */
+export type Scope = 'file' | 'machine' | 'position' | 'seal' | 'bearing';
 
 export type EntryKind =
   | { readonly kind: 'length' }
@@ -23,7 +23,7 @@ export interface Entry {
   readonly isRequired: boolean;
 }
 
-const quantities: Readonly<Record<string, QuantityKind>> = { '°C': 'temperature', rpm: 'rotational-speed', MPa: 'pressure', h: 'hours', '°': 'angle' };
+const quantities: Readonly<Record<string, QuantityKind>> = { '°C': 'temperature', rpm: 'rotational-speed', MPa: 'pressure', h: 'hours', '°': 'angle', N: 'force' };
 
 /** The field for one entry of a schema. */
 export function entryOf(scope: Scope, path: string, schema: z.core.$ZodType, more: { readonly choices?: readonly Choice[]; readonly isRequired?: boolean; readonly label?: string; readonly help?: string } = {}): Entry {

@@ -1,12 +1,12 @@
 import * as z from 'zod/mini';
 import { toolField } from '@seatwright/core/handwork';
-import { workshopFileField } from '@seatwright/core/job';
+import { bearingPartField, workshopFileField } from '@seatwright/core/job';
 import { materialNames } from '@seatwright/core/material';
 import { boreField, obstacleField, requirementSetField, runningField, sealShape, shaftField, situationShape, wearTrackField } from '@seatwright/core/seal';
 import type { Choice } from '@seatwright/elements/seat-choice-field.js';
 import { entryOf, wordOf, type Entry } from './entry.js';
 
-export type GroupName = 'seal' | 'place' | 'shaft' | 'bore' | 'running' | 'tools' | 'machine';
+export type GroupName = 'seal' | 'place' | 'shaft' | 'bore' | 'bearing' | 'running' | 'tools' | 'machine';
 
 /** A part of the form: what is asked first, and what can be added. */
 export interface Group {
@@ -31,11 +31,13 @@ const seatKind = entryOf('position', 'seat.kind', z.enum(['flush', 'shoulder', '
   ],
 });
 
+const bearingShape = bearingPartField.shape;
 const depthOption = z.optional(situationShape.clearBehindMm);
 
 const metals: readonly Choice[] = materialNames().map(({ id, name, family }) => ({ value: id, word: name, group: wordOf(family) }));
 const toolMaterials: readonly Choice[] = ['steel', 'pvc-u', 'copper', 'aluminium', 'pe', 'pp', 'abs'].map((value) => ({ value, word: value }));
 
+const bearing = (path: Exclude<keyof typeof bearingShape, 'kind' | 'name' | 'note' | 'shaftReadings' | 'housingReadings'>) => entryOf('bearing', path, bearingShape[path]);
 const seal = (path: keyof typeof sealShape, isRequired = false) => entryOf('seal', path, sealShape[path], { isRequired });
 const bore = (path: Exclude<keyof typeof boreField.shape, 'readings' | 'leadIn'>, choices?: readonly Choice[]) => entryOf('position', `bore.${path}`, boreField.shape[path], choices === undefined ? {} : { choices });
 const shaft = (path: Exclude<keyof typeof shaftField.shape, 'readings' | 'leadIn' | 'obstacles'>, choices?: readonly Choice[]) => entryOf('position', `shaft.${path}`, shaftField.shape[path], choices === undefined ? {} : { choices });
@@ -88,6 +90,14 @@ export const groups: readonly Group[] = [
       bore('roughnessRaUm'),
       bore('isSplit'),
       bore('diameterMm'),
+    ],
+  },
+  {
+    name: 'bearing',
+    entries: [bearing('designation'), bearing('shaftClass'), bearing('housingClass'), bearing('innerRingLoad'), bearing('outerRingLoad'), bearing('outerRingHeldBy'), bearing('radialLoadN')],
+    more: [
+      bearing('boreMm'), bearing('outsideMm'), bearing('widthMm'), bearing('bearingKind'), bearing('clearanceGroup'), bearing('bearingToleranceClass'), bearing('seatFinish'), bearing('isSealedOrGreased'), bearing('housingOutsideMm'), bearing('shaftBoreMm'),
+      bearing('caseLimitC'), bearing('coldestPartC'), bearing('bearingSpacingMm'), bearing('basicDynamicLoadRatingN'), bearing('basicStaticLoadRatingN'), bearing('isBlindBore'), bearing('mustBeReused'),
     ],
   },
   {

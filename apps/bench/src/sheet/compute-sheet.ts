@@ -1,7 +1,7 @@
 import { jobSheet, type JobSheetOutput } from '@seatwright/core/job';
 import { CalculationError, type WorkingStep } from '@seatwright/core/result';
 import { isObject, textAt, valueAt, type Json, type JsonObject } from '../document/raw-document.js';
-import { machinePath, positionPath, withPlaceAlone, type Place } from '../document/places.js';
+import { bearingPartsOf, machinePath, positionPath, sealPartsOf, withPlaceAlone, type Place } from '../document/places.js';
 import { withoutUnfinished } from '../document/without-unfinished.js';
 
 /** An entry that cannot be read: the key of its field, and what would be understood. */
@@ -22,12 +22,13 @@ const neededOfSeal = ['shaftMm', 'outsideMm', 'widthMm', 'construction', 'lipMat
 /** Computes the job sheet of one position from the file as typed. */
 export function computeSheet(document: JsonObject, place: Place, sealPart: number, asOfDate: string): SheetResult {
   const seal = valueAt(document, [...positionPath(place), 'parts', sealPart]);
-  const missing = neededOfSeal.filter((key) => !isObject(seal) || seal[key] === undefined || seal[key] === '').map((key) => `seal.${key}`);
+  const isBearingAlone = sealPartsOf(document, place).length === 0 && bearingPartsOf(document, place).length > 0;
+  const missing = isBearingAlone ? [] : neededOfSeal.filter((key) => !isObject(seal) || seal[key] === undefined || seal[key] === '').map((key) => `seal.${key}`);
   if (missing.length > 0) return { kind: 'begin', missing };
   try {
     return { kind: 'sheet', output: jobSheet.run(inputOf(document, place, asOfDate)) };
   } catch (error) {
-    if (error instanceof CalculationError) return { kind: 'fault', fault: { key: keyOfPath(error.path, sealPart), message: error.message } };
+    if (error instanceof CalculationError) return { kind: 'fault', fault: { key: keyOfPath(error.path, sealPart, bearingPartsOf(document, place)[0]), message: error.message } };
     throw error;
   }
 }
@@ -47,11 +48,13 @@ function inputOf(document: JsonObject, place: Place, asOfDate: string): { readon
 }
 
 /** The key of the field that a path in the file with one position belongs to. */
-export function keyOfPath(path: string, sealPart: number): string {
+export function keyOfPath(path: string, sealPart: number, bearingPart?: number): string {
   const inPosition = /^machines\[0\]\.positions\[0\]\.?(.*)$/u.exec(path);
   if (inPosition !== null) {
     const rest = inPosition[1] ?? '';
     const ofSeal = `parts[${sealPart}].`;
+    const ofBearing = `parts[${bearingPart ?? -1}].`;
+    if (rest.startsWith(ofBearing)) return `bearing.${rest.slice(ofBearing.length)}`;
     return rest.startsWith(ofSeal) ? `seal.${rest.slice(ofSeal.length)}` : rest;
   }
   const inMachine = /^machines\[0\]\.(.*)$/u.exec(path);

@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { measuredSize, type Readings } from '@seatwright/core/measure';
 import { writeValue } from '@seatwright/core/wording';
-import { listAt, textAt, valueAt } from '../document/raw-document.js';
-import { keyOf, wordOf } from '../form/entry.js';
+import { positionPath } from '../document/places.js';
+import { listAt, textAt, valueAt, type Path } from '../document/raw-document.js';
+import { keyOf, wordOf, type Scope } from '../form/entry.js';
 import { groups, obstacleForm, seatDepth, toolForm, type Group, type GroupName } from '../form/groups.js';
 import { renderOldDepths } from '../form/render-depths.js';
 import { renderEntry } from '../form/render-entry.js';
@@ -21,8 +22,20 @@ export function measureBlock(context: SheetContext): TemplateResult {
     heading: words.blocks.measure,
     line: toBegin.length > 0 ? `${toBegin.length} ${words.missing}` : seal === null ? '' : measureLine(seal, style),
     isOpen: true,
-    content: html`${toBegin.length > 0 ? html`<p class="begin">${words.begin}</p>` : nothing} ${groups.map((group) => renderGroup(group, context))}`,
+    content: html`${toBegin.length > 0 ? html`<p class="begin">${words.begin}</p>` : nothing} ${groups.filter((group) => isShown(group.name, context)).map((group) => renderGroup(group, context))} ${context.bearingPart === null ? addBearing(context) : nothing}`,
   });
+}
+
+/** A group stands where its part does: the seal's and its place with a seal, the bearing's with a bearing. */
+function isShown(name: GroupName, { sealParts, bearingPart }: SheetContext): boolean {
+  if (name === 'bearing') return bearingPart !== null;
+  return sealParts.length > 0 || bearingPart === null || !['seal', 'place'].includes(name);
+}
+
+/** The bearing behind the seal is on the sheet once somebody asks for it. */
+function addBearing({ document, place, actions }: SheetContext): TemplateResult {
+  const parts: Path = [...positionPath(place), 'parts'];
+  return html`<button type="button" class="plain" @click=${() => { actions.change([...parts, listAt(document, parts).length], { kind: 'bearing' }); actions.goTo('bearing.designation'); }}>+ ${words.add.bearing}</button>`;
 }
 
 function renderGroup(group: Group, context: SheetContext): TemplateResult {
@@ -43,11 +56,13 @@ function renderGroup(group: Group, context: SheetContext): TemplateResult {
 function special(name: GroupName, where: 'first' | 'last' | 'more', context: SheetContext): TemplateResult | typeof nothing {
   switch (`${name} ${where}`) {
     case 'shaft first':
-      return renderReadings('position', 'shaft.readings', words.readings.shaft, 'outside', context);
+      return context.sealParts.length === 0 ? nothing : renderReadings('position', 'shaft.readings', words.readings.shaft, 'outside', context);
     case 'shaft last':
       return renderList(obstacleForm, words.add.obstacle, words.unfinished, context);
     case 'bore first':
-      return renderReadings('position', 'bore.readings', words.readings.bore, 'inside', context);
+      return context.sealParts.length === 0 ? nothing : renderReadings('position', 'bore.readings', words.readings.bore, 'inside', context);
+    case 'bearing last':
+      return html`${renderReadings('bearing', 'shaftReadings', words.readings.shaftSeat, 'outside', context)}${renderReadings('bearing', 'housingReadings', words.readings.housingSeat, 'inside', context)}`;
     case 'seal more':
       return renderReadings('seal', 'outsideReadings', words.readings.seal, 'outside', context);
     case 'place last':
@@ -65,7 +80,7 @@ function seatKindIn(context: SheetContext): string {
 
 /** Keys that belong to a group: its entries, and what is measured in it. */
 function keysOf({ name, entries, more }: Group): readonly string[] {
-  const readings: Readonly<Partial<Record<GroupName, readonly string[]>>> = { shaft: ['shaft.readings'], bore: ['bore.readings'], seal: ['seal.outsideReadings'], place: ['seat.depthMm', 'oldDepthMm'], tools: ['toolsAtHand', 'file.toolsAtHand'] };
+  const readings: Readonly<Partial<Record<GroupName, readonly string[]>>> = { shaft: ['shaft.readings'], bore: ['bore.readings'], seal: ['seal.outsideReadings'], bearing: ['bearing.shaftReadings', 'bearing.housingReadings'], place: ['seat.depthMm', 'oldDepthMm'], tools: ['toolsAtHand', 'file.toolsAtHand'] };
   return [...entries.map(keyOf), ...more.map(keyOf), ...(readings[name] ?? [])];
 }
 
@@ -76,14 +91,14 @@ function isIn(group: Group, key: string): boolean {
 
 /** How many deciding entries of the group are missing. */
 function missingIn(group: Group, context: SheetContext): number {
-  const wanted = new Set([...context.toBegin, ...(context.seal?.findings ?? []).flatMap(({ severity, missing }) => (severity === 'unknown' && missing !== undefined ? [missing] : []))]);
+  const wanted = new Set([...context.toBegin, ...(context.output?.parts ?? []).flatMap((part) => part.findings).flatMap(({ severity, missing }) => (severity === 'unknown' && missing !== undefined ? [missing] : []))]);
   return [...wanted].filter((key) => isIn(group, key)).length;
 }
 
 /** What a group holds, in one line. */
 function groupLine(name: GroupName, context: SheetContext): string {
   const { document, seal: outcome } = context;
-  const text = (scope: 'position' | 'seal' | 'machine' | 'file', path: string) => textAt(document, filePathOf({ scope, path }, context));
+  const text = (scope: Scope, path: string) => textAt(document, filePathOf({ scope, path }, context));
   const some = (...texts: readonly string[]) => texts.filter((part) => part !== '').join(', ');
   switch (name) {
     case 'seal': {
@@ -98,6 +113,8 @@ function groupLine(name: GroupName, context: SheetContext): string {
       return some(readingsLine('shaft.readings', 'outside', context));
     case 'bore':
       return some(readingsLine('bore.readings', 'inside', context), materialName(text('position', 'bore.material')));
+    case 'bearing':
+      return some(text('bearing', 'designation'), [text('bearing', 'shaftClass'), text('bearing', 'housingClass')].filter((part) => part !== '').join(' / '));
     case 'running': {
       const speed = text('position', 'running.speedRpm');
       return some(speed === '' ? '' : /[a-z]/iu.test(speed) ? speed : `${speed} rpm`, wordOf(text('position', 'running.fluid')), temperatureLine(situationOfSeal(outcome)?.running?.fluidTemperatureC));

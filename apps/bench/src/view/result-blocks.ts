@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { english, jobSheetDocument, type SheetBlock } from '@seatwright/core/wording';
+import type { JobSheetOutput } from '@seatwright/core/job';
+import { bearingBlocks, english, jobSheetDocument, type SheetBlock, type WritingStyle } from '@seatwright/core/wording';
 import { decideLine, dueLine, putInLine, takeOutLine } from '../sheet/summaries.js';
 import { words } from '../words.js';
 import { renderBlock } from './block.js';
@@ -21,8 +22,9 @@ export function decideBlock(context: SheetContext, working: TemplateResult | typ
     isOpen: true,
     isStale,
     content: html`<seat-findings .findings=${findings} .writing=${style}></seat-findings>
-      <h3>${words.sizes}</h3>
+      ${context.seal === null ? nothing : html`<h3>${words.sizes}</h3>`}
       ${sizeTables(context).map(renderTable)}
+      ${bearingTables(context)}
       ${working}`,
   });
 }
@@ -30,7 +32,8 @@ export function decideBlock(context: SheetContext, working: TemplateResult | typ
 /** How the old one comes out. */
 export function takeOutBlock(context: SheetContext): TemplateResult {
   const { output, seal, style, isStale, actions } = context;
-  if (output === null || seal === null) return renderBlock({ id: 'take-out', heading: words.blocks.out, line: words.noResult, isOpen: false, content: nothing });
+  if (output === null) return renderBlock({ id: 'take-out', heading: words.blocks.out, line: words.noResult, isOpen: false, content: nothing });
+  if (seal === null) return renderBlock({ id: 'take-out', heading: words.blocks.out, line: bearingNames(output), isOpen: false, isStale, content: bearingPlan(output, 'removal', style) });
   return renderBlock({
     id: 'take-out',
     heading: words.blocks.out,
@@ -39,14 +42,15 @@ export function takeOutBlock(context: SheetContext): TemplateResult {
     isStale,
     opened: () => { actions.showMode('taking out'); },
     content: seal.extraction === null ? notComputed : html`<seat-findings .findings=${seal.extraction.findings} .writing=${style}></seat-findings>
-      <seat-plan .steps=${seal.extraction.steps} .writing=${style}></seat-plan>`,
+      <seat-plan .steps=${seal.extraction.steps} .writing=${style}></seat-plan>${bearingPlan(output, 'removal', style)}`,
   });
 }
 
 /** What drives the new one in, and where it ends. */
 export function putInBlock(context: SheetContext): TemplateResult {
   const { output, seal, style, isStale, driver, actions } = context;
-  if (output === null || seal === null) return renderBlock({ id: 'put-in', heading: words.blocks.in, line: words.noResult, isOpen: false, content: nothing });
+  if (output === null) return renderBlock({ id: 'put-in', heading: words.blocks.in, line: words.noResult, isOpen: false, content: nothing });
+  if (seal === null) return renderBlock({ id: 'put-in', heading: words.blocks.in, line: bearingNames(output), isOpen: false, isStale, content: bearingPlan(output, 'fitting', style) });
   const findings = [...(seal.driver?.findings ?? []), ...(seal.seating?.findings ?? []).filter((finding) => !seal.findings.includes(finding))];
   return renderBlock({
     id: 'put-in',
@@ -55,7 +59,7 @@ export function putInBlock(context: SheetContext): TemplateResult {
     isOpen: false,
     isStale,
     opened: () => { actions.showMode('as driven'); },
-    content: html`<h3>${words.driver}</h3>
+    content: html`${bearingPlan(output, 'fitting', style)}<h3>${words.driver}</h3>
       ${seal.driver === null ? notComputed : html`<seat-driver-choices .search=${seal.driver} chosen=${driver?.name ?? ''} .writing=${style} @seat-driver=${(event: CustomEvent<{ readonly name: string }>) => { actions.chooseDriver(event.detail.name); }}></seat-driver-choices>`}
       <h3>${words.seating}</h3>
       ${findings.length === 0 ? nothing : html`<seat-findings .findings=${findings} .writing=${style}></seat-findings>`}
@@ -99,9 +103,26 @@ export function smallPrint({ output, style }: SheetContext): TemplateResult | ty
   </section>`;
 }
 
+/** Out or in with the bearings, each under its name; before the seals go in, after they came out. */
+function bearingPlan(output: JobSheetOutput, which: 'removal' | 'fitting', style: WritingStyle): TemplateResult | typeof nothing {
+  const plans = output.parts.flatMap((part) => (part.kind === 'bearing' && part[which] !== null ? [{ name: part.name, plan: part[which] }] : []));
+  return plans.length === 0 ? nothing : html`${plans.map(({ name, plan }) => html`<h3>${name}</h3><seat-findings .findings=${plan.findings} .writing=${style}></seat-findings><seat-plan .steps=${plan.steps} .writing=${style}></seat-plan>`)}`;
+}
+
+function bearingNames(output: JobSheetOutput): string {
+  return output.parts.flatMap((part) => (part.kind === 'bearing' ? [part.name] : [])).join(', ');
+}
+
+/** Both seats and the clearance of each bearing, and what drives it in. */
+function bearingTables({ output, style }: SheetContext): TemplateResult | typeof nothing {
+  if (output === null) return nothing;
+  const bearings = output.parts.filter((part) => part.kind === 'bearing');
+  return bearings.length === 0 ? nothing : html`${bearings.flatMap((part) => bearingBlocks(part, english, style)).map((block) => (block.kind === 'heading' ? html`<h3>${block.text}</h3>` : block.kind === 'table' ? renderTable(block) : block.kind === 'paragraph' ? html`<p>${block.text}</p>` : nothing))}`;
+}
+
 function sizeTables({ output, style }: SheetContext): readonly Extract<SheetBlock, { kind: 'table' }>[] {
   if (output === null) return [];
   const document = jobSheetDocument(output, english, style);
   const end = document.findIndex((block) => block.kind === 'heading' && block.text.startsWith(english.labels['findings'] ?? ''));
-  return document.slice(0, end).filter((block) => block.kind === 'table');
+  return document.slice(0, Math.max(0, end)).filter((block) => block.kind === 'table');
 }

@@ -16,6 +16,8 @@ export interface SheetContext {
   /** Which part of the position is looked at. */
   readonly sealPart: number;
   readonly sealParts: readonly number[];
+  /** The first bearing of the position; null where there is none. */
+  readonly bearingPart: number | null;
   /** The last result that could be computed; null before the first. */
   readonly output: JobSheetOutput | null;
   readonly seal: SealOutcome | null;
@@ -45,7 +47,7 @@ export interface SheetActions {
 }
 
 /** Where an entry stands in the file. A part may have a seat, a facing and an old depth of its own. */
-export function filePathOf({ scope, path }: Pick<Entry, 'scope' | 'path'>, { document, place, sealPart }: Pick<SheetContext, 'document' | 'place' | 'sealPart'>): Path {
+export function filePathOf({ scope, path }: Pick<Entry, 'scope' | 'path'>, { document, place, sealPart, bearingPart }: Pick<SheetContext, 'document' | 'place' | 'sealPart' | 'bearingPart'>): Path {
   const inner = pathOf(path);
   const part: Path = [...positionPath(place), 'parts', sealPart];
   switch (scope) {
@@ -55,6 +57,8 @@ export function filePathOf({ scope, path }: Pick<Entry, 'scope' | 'path'>, { doc
       return [...machinePath(place), ...inner];
     case 'seal':
       return [...part, ...inner];
+    case 'bearing':
+      return [...positionPath(place), 'parts', bearingPart ?? 0, ...inner];
     case 'position': {
       const [head = ''] = inner;
       const isOwn = ['seat', 'lipFacing', 'oldDepthMm'].includes(String(head)) && valueAt(document, [...part, head]) !== undefined;

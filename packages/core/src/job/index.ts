@@ -6,4 +6,4 @@ export { nextDue, smallTwoStrokeIntervalHours, type NextDue } from './next-due.j
 export { readWorkshop, readWorkshopFile, workshopFileVersion, type ReadWorkshopFile } from './read-workshop-file.js';
 export { serviceRecord, type ServiceRecordOutput } from './service-record.js';
 export { situationOf } from './situation-of.js';
-export { workshopFileField, type BearingPart, type Change, type Machine, type Position, type SealPart, type WorkshopFile } from './workshop-file-field.js';
+export { bearingPartField, workshopFileField, type BearingPart, type Change, type Machine, type Position, type SealPart, type WorkshopFile } from './workshop-file-field.js';

@@ -20,7 +20,8 @@ const sealPartField = z.strictObject({
   note: noteField,
 });
 
-const bearingPartField = z.strictObject({
+/** A bearing as one part of a position: its sizes, both seats, load, and what limits heat and pull. */
+export const bearingPartField = z.strictObject({
   kind: z.literal('bearing').check(z.meta({ label: 'kind of part', unit: '' })),
   name: z.optional(textField({ label: 'name of the part' })),
   designation: z.optional(textField({ label: 'designation on the ring' })),

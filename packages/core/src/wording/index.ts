@@ -3,6 +3,7 @@ export { english } from './english/index.js';
 export { fill, placeholdersOf } from './fill.js';
 export { assumptionText, jobSheetDocument } from './job-sheet-document.js';
 export type { SheetBlock, SheetDocument, SheetItem, Tone } from './sheet-document.js';
+export { bearingBlocks } from './internal/bearing-blocks.js';
 export { findingItem, stepItem, writeFinding } from './write-finding.js';
 export { writeHtml } from './write-html.js';
 export { writeMarkdown } from './write-markdown.js';

@@ -1,10 +1,10 @@
 import { property } from 'lit/decorators.js';
-import { parseAngle, parseHours, parsePressure, parseRotationalSpeed, parseTemperature, writeNumber } from '@seatwright/core/quantity';
+import { parseAngle, parseForce, parseHours, parsePressure, parseRotationalSpeed, parseTemperature, writeNumber } from '@seatwright/core/quantity';
 import { invalidInput } from '@seatwright/core/result';
 import { TypedField, type FieldReading } from '../internal/typed-field.js';
 import type { Understood } from '../internal/understand-length.js';
 
-export type QuantityKind = 'temperature' | 'rotational-speed' | 'pressure' | 'hours' | 'angle' | 'number';
+export type QuantityKind = 'temperature' | 'rotational-speed' | 'pressure' | 'hours' | 'angle' | 'force' | 'number';
 
 /** A quantity was typed. `value` is in the base unit, null while the text is empty or not understood. */
 export interface QuantityChange {
@@ -18,6 +18,7 @@ const readers: Readonly<Record<Exclude<QuantityKind, 'number'>, { readonly unit:
   'rotational-speed': { unit: 'rpm', decimals: 1, read: (text) => parseRotationalSpeed(text).valueRpm, keys: [] },
   pressure: { unit: 'MPa', decimals: 4, read: (text) => parsePressure(text).valueMpa, keys: ['−', 'bar', 'psi', 'kPa'] },
   hours: { unit: 'h', decimals: 1, read: (text) => parseHours(text).valueHours, keys: [] },
+  force: { unit: 'N', decimals: 1, read: (text) => parseForce(text).valueN, keys: ['kN'] },
   angle: { unit: '°', decimals: 3, read: (text) => parseAngle(text).valueDeg, keys: ['−'] },
 };
 

@@ -47,7 +47,7 @@ export function judgeBearing(workshop: WorkshopFile, machine: Machine, position:
   }
   if (!isKnown) {
     const findings = [deciding('bearing-not-known', 'unknown', { name }, commonPractice, 'designation')];
-    return { verdict: verdictOf(findings), findings, ...nothing };
+    return { verdict: verdictOf(findings), findings: findings.map(ofBearing), ...nothing };
   }
   const errors: Finding[] = [];
   const tried = <T>(what: string, compute: () => T): T | null => {
@@ -63,9 +63,14 @@ export function judgeBearing(workshop: WorkshopFile, machine: Machine, position:
   const removal = tried('bearing-removal', () => bearingRemoval.compute({ ...question, ...given({ isBlindBore, mustBeReused }) }));
   const toolsAtHand = workshop.toolsAtHand;
   const driver = tried('bearing-driver', () => bearingDriver.compute({ ...question, ...(toolsAtHand === undefined ? {} : { toolsAtHand }), maximumCandidateCount: 3 }));
-  const life = lifeOf(machine, position, part, attempt);
+  const life = lifeOf(machine, position, seat?.boreMm, part, attempt);
   const findings = [...(seat?.findings ?? []), ...(fitting?.findings ?? []).filter(({ severity }) => severity === 'care'), ...(life?.findings ?? []), ...repairsOf(question, seat, attempt), ...errors];
-  return { verdict: verdictOf(findings), findings, seat, fitting, removal, life, driver };
+  return { verdict: verdictOf(findings), findings: findings.map(ofBearing), seat, fitting, removal, life, driver };
+}
+
+/** What is missing of a bearing is told by its path under the bearing. */
+function ofBearing(finding: Finding): Finding {
+  return finding.missing === undefined ? finding : { ...finding, missing: `bearing.${finding.missing}` };
 }
 
 /** The best repair of a seat that lets its ring creep, as a note. */
@@ -78,13 +83,13 @@ function repairsOf(question: BearingSeatInput, seat: BearingSeatOutput | null, a
   });
 }
 
-function lifeOf(machine: Machine, position: Position, { basicDynamicLoadRatingN, basicStaticLoadRatingN, radialLoadN, bearingKind }: BearingPart, attempt: Attempt): RatingLifeOutput | null {
+function lifeOf(machine: Machine, position: Position, boreMm: number | undefined, { basicDynamicLoadRatingN, basicStaticLoadRatingN, radialLoadN, bearingKind }: BearingPart, attempt: Attempt): RatingLifeOutput | null {
   const speedRpm = position.running?.speedRpm;
   if (basicDynamicLoadRatingN === undefined || radialLoadN === undefined || radialLoadN === 0 || speedRpm === undefined || speedRpm === 0) return null;
   const serviceIntervalHours = position.serviceIntervalHours ?? machine.serviceIntervalHours;
   const result = attempt(() =>
     ratingLife.compute({
-      basicDynamicLoadRatingN, radialLoadN, speedRpm, kind: bearingKind === 'cylindrical-roller' ? 'roller' : 'ball',
+      basicDynamicLoadRatingN, radialLoadN, speedRpm, ...(boreMm === undefined ? {} : { boreMm }), kind: bearingKind === 'cylindrical-roller' ? 'roller' : 'ball',
       ...(basicStaticLoadRatingN === undefined ? {} : { basicStaticLoadRatingN }),
       ...(serviceIntervalHours === undefined ? {} : { serviceIntervalHours }),
     }),

@@ -1,8 +1,14 @@
 import { commonPractice, deciding, plainGeometry, supporting, type Finding } from '../../result/index.js';
-import type { SealOutcome } from '../job-sheet.js';
+
+/** As much of a seal on the sheet as its neighbour has to know. */
+interface PlacedSeal {
+  readonly name: string;
+  readonly situation: unknown;
+  readonly seating: { readonly faceDepthMm: { readonly nominal: number } | null } | null;
+}
 
 /** Seals of one bore against each other, outermost first: each needs its own depth, and room for grease and the hole between. */
-export function betweenSeals(seals: readonly SealOutcome[]): readonly Finding[] {
+export function betweenSeals(seals: readonly PlacedSeal[]): readonly Finding[] {
   if (seals.length < 2) return [];
   const findings: Finding[] = [supporting('several-seals-answer', 'note', {}, commonPractice)];
   seals.slice(1).forEach((inner, i) => {
@@ -17,7 +23,7 @@ export function betweenSeals(seals: readonly SealOutcome[]): readonly Finding[] 
   return findings;
 }
 
-function widthOf(seal: SealOutcome | undefined): number | null {
+function widthOf(seal: PlacedSeal | undefined): number | null {
   const situation = seal?.situation as { readonly seal?: { readonly widthMm?: number } } | undefined;
   return situation?.seal?.widthMm ?? null;
 }

@@ -77,5 +77,5 @@ export const bearingWorkWords = {
     'landing-on-ring': 'Share of the wall of the ring that the driver must land on',
     'workshop-at-20': 'Temperature of the workshop' },
   effects: { 'which-drivers-serve': 'which tools serve' },
-  readings: { designation: 'the designation of the bearing, or its three sizes' },
+  readings: { 'bearing.designation': 'the designation of the bearing, or its three sizes', 'bearing.shaftReadings': 'the shaft seat of the bearing', 'bearing.housingReadings': 'the housing seat of the bearing' },
 };
