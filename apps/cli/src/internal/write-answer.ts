@@ -1,5 +1,5 @@
-import type { Assumption, Finding, WorkingStep } from '@seatwright/core';
-import { assumptionText, english, plainStyle, unitOfName, writeFinding, writeValue } from '@seatwright/core/wording';
+import type { Assumption, Finding, PlanStep, WorkingStep } from '@seatwright/core';
+import { assumptionText, english, plainStyle, stepItem, unitOfName, writeFinding, writeValue } from '@seatwright/core/wording';
 
 /** Any output as readable lines: values with their units, findings as sentences, what was assumed and not looked at. */
 export function answerText(output: unknown): string {
@@ -23,6 +23,8 @@ function entryLines(name: string, item: unknown, indent: string, around: string)
     if (table !== null) return [`${indent}${name}:`, ...tableLines(table, `${indent}  `)];
     return [`${indent}${name}:`, ...item.flatMap((entry: unknown) => listEntry(name, entry, indent))];
   }
+  if (isFinding(item)) return [`${indent}${name}: ${writeFinding(item, english, plainStyle).says}`];
+  if (isStep(item)) return [`${indent}${name}: ${stepItem(item, english, plainStyle).text}`];
   const span = item as { readonly low?: unknown; readonly high?: unknown };
   if (typeof span.low === 'number' && typeof span.high === 'number') return [`${indent}${name}: ${writeValue(name, span.low)} to ${writeValue(name, span.high)}`];
   return [`${indent}${name}:`, ...linesOf(item, `${indent}  `, name)];
@@ -51,13 +53,25 @@ function tableLines(list: readonly Readonly<Record<string, Cell>>[], indent: str
 
 function listEntry(name: string, entry: unknown, indent: string): readonly string[] {
   if (typeof entry === 'string') return [`${indent}  - ${english.notChecked[entry] ?? english.cautions[entry] ?? english.values[entry] ?? entry}`];
-  if (typeof entry === 'object' && entry !== null && 'severity' in entry) {
-    const { says, todo } = writeFinding(entry as Finding, english, plainStyle);
+  if (isStep(entry)) {
+    const { text, below } = stepItem(entry, english, plainStyle);
+    return [`${indent}  - ${text}`, ...below.map((line) => `${indent}    ! ${line.text}`)];
+  }
+  if (isFinding(entry)) {
+    const { says, todo } = writeFinding(entry, english, plainStyle);
     return [`${indent}  - ${says}`, ...(todo === null ? [] : [`${indent}    -> ${todo}`])];
   }
   if (name === 'assumptions') return [`${indent}  - ${assumptionText(entry as Assumption, english, plainStyle)}`];
   const [first = '', ...rest] = linesOf(entry, `${indent}    `);
   return [`${indent}  - ${first.trimStart()}`, ...rest];
+}
+
+function isFinding(value: unknown): value is Finding {
+  return typeof value === 'object' && value !== null && 'severity' in value && 'code' in value;
+}
+
+function isStep(value: unknown): value is PlanStep {
+  return typeof value === 'object' && value !== null && 'cautions' in value && 'code' in value && 'parameters' in value;
 }
 
 /** The working, one step a line: symbol = formula (numbers) = value [source]. */

@@ -30,7 +30,7 @@ export interface PartDeviations {
  */
 export function partDeviations(limits: PartLimits, nominalMm: number, kind: PartKind, path: string = kind): PartDeviations {
   if (typeof limits === 'string') {
-    const name = readClassName(limits, kind);
+    const name = readClassName(limits, path);
     if (name.kind !== kind) throw invalidInput(path, limits, `a class for a ${kind}`, `${name.text} is a class for a ${name.kind}`);
     const zone = zoneOf(nominalMm, name, path);
     return { lowerUm: zone.lowerLimitDeviationUm, upperUm: zone.upperLimitDeviationUm };

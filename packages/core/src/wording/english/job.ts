@@ -132,6 +132,7 @@ export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'ef
     'chemical-fluids': 'chemicals',
     'iso-6194-1': 'ISO 6194-1 (DIN 3760 where ISO is silent)',
     'din-3760': 'DIN 3760',
+    'gb-addition': 'GB 13871',
     'rma-metric': 'RMA (metric)',
     'rma-inch': 'RMA (inch)',
     rma: 'RMA',
