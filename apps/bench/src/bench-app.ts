@@ -4,6 +4,7 @@ import type { BenchSheet } from './bench-sheet.js';
 import { emptyWorkshop } from './document/places.js';
 import type { JsonObject } from './document/raw-document.js';
 import { sampleAddress, type Sample } from './samples.js';
+import { KeptSheets, type KeptSheet } from './keeping/kept-sheets.js';
 import { startView } from './view/start-view.js';
 import { words } from './words.js';
 
@@ -17,6 +18,9 @@ export class BenchApp extends LitElement {
   @state() private hasSheet = false;
   @state() private fault = '';
   @state() private isOpening = false;
+  @state() private kept: readonly KeptSheet[] = [];
+  @state() private keepsNothing = false;
+  private readonly sheets = KeptSheets.open();
   @query('bench-sheet') private sheet!: BenchSheet | null;
 
   /** The page is the sheet: its style sheet, its print sheet and its anchors work on plain elements. */
@@ -28,18 +32,21 @@ export class BenchApp extends LitElement {
     super.connectedCallback();
     const soon = globalThis.requestIdleCallback ?? ((run: () => void) => setTimeout(run, 200));
     soon(() => void loadSheet().catch(() => undefined));
+    void this.lookAtKept();
   }
 
   override render(): TemplateResult {
     const start = this.isAtStart
-      ? startView(this.hasSheet ? (this.sheet?.heading ?? '') : null, this.fault, this.isOpening, {
+      ? startView({ openTitle: this.hasSheet ? (this.sheet?.heading ?? '') : null, fault: this.fault, isOpening: this.isOpening, kept: this.kept, keepsNothing: this.keepsNothing }, {
           openSample: (sample) => void this.opening(() => sampleText(sample)),
           openFile: (file) => void this.opening(() => file.text()),
           startEmpty: () => void this.opening(() => Promise.resolve(JSON.stringify(emptyWorkshop()))),
+          openKept: (sheet) => void this.openKept(sheet),
+          removeKept: (sheet) => void this.removeKept(sheet),
           goBack: () => { this.isAtStart = false; },
         })
       : '';
-    return html`${start}<bench-sheet ?hidden=${this.isAtStart} @bench-leave=${() => { this.isAtStart = true; }}></bench-sheet>`;
+    return html`${start}<bench-sheet ?hidden=${this.isAtStart} @bench-leave=${() => { this.isAtStart = true; void this.lookAtKept(); }}></bench-sheet>`;
   }
 
   private async opening(read: () => Promise<string>): Promise<void> {
@@ -48,18 +55,39 @@ export class BenchApp extends LitElement {
       const [, { openWorkshop }] = await loadSheet();
       const opened = openWorkshop(await read());
       if ('fault' in opened) this.fault = opened.fault;
-      else this.open(opened.file);
+      else this.open(opened.file, await this.sheets);
     } catch {
       this.fault = words.start.notLoaded;
     }
     this.isOpening = false;
   }
 
-  private open(file: JsonObject): void {
+  /** What this device keeps, newest first. */
+  private async lookAtKept(): Promise<void> {
+    const sheets = await this.sheets;
+    this.keepsNothing = sheets === null;
+    this.kept = sheets === null ? [] : await sheets.list();
+  }
+
+  private async openKept({ id }: KeptSheet): Promise<void> {
+    const sheets = await this.sheets;
+    const sheet = await sheets?.read(id);
+    if (sheets === null || sheet === undefined) return this.lookAtKept();
+    await loadSheet();
+    this.open(sheet.file, sheets, sheet);
+  }
+
+  private async removeKept({ id, title }: KeptSheet): Promise<void> {
+    if (!globalThis.confirm(words.start.removeAsk.replace('{title}', title))) return;
+    await (await this.sheets)?.remove(id);
+    await this.lookAtKept();
+  }
+
+  private open(file: JsonObject, sheets: KeptSheets | null, known?: KeptSheet): void {
     this.fault = '';
     this.isAtStart = false;
     this.hasSheet = true;
-    this.sheet?.open(file);
+    this.sheet?.open(file, sheets, known);
   }
 }
 

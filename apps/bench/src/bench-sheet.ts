@@ -7,6 +7,8 @@ import type { SectionMode } from '@seatwright/elements/seat-section.js';
 import { bearingPartsOf, placesIn, positionPath, sealPartsOf, type Place } from './document/places.js';
 import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
 import { computeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
+import { Keeper, type KeepingState } from './keeping/keeper.js';
+import type { KeptSheets } from './keeping/kept-sheets.js';
 import { draftSituation } from './sheet/draft-situation.js';
 import { driversOf } from './sheet/drivers-of.js';
 import { dimensionOfKey } from './view/drawing-pane.js';
@@ -28,6 +30,8 @@ export class BenchSheet extends LitElement {
   @state() private driverName = '';
   @state() private highlight = '';
   @state() private isUnsaved = false;
+  @state() private keeping: KeepingState = 'untouched';
+  private keeper: Keeper | null = null;
   @state() private isFresh = false;
   @state() private working: readonly WorkingStep[] | null = null;
 
@@ -64,7 +68,7 @@ export class BenchSheet extends LitElement {
   private bar(): TemplateResult {
     return html`<nav class="bar" aria-label=${words.name}>
       <button type="button" class="brand" @click=${() => { this.leave(); }} aria-label="${words.name}: ${words.bar.sheets}"><span>${words.name}</span></button>
-      <span class="unsaved" role="status">${this.isUnsaved ? words.bar.unsaved : ''}</span>
+      <span class="unsaved" role="status">${this.keeping === 'untouched' ? (this.isUnsaved ? words.bar.unsaved : '') : words.keeping[this.keeping]}</span>
       <button type="button" @click=${() => { this.save(); }}>${words.bar.save}</button>
       <button type="button" @click=${() => { window.print(); }}>${words.bar.print}</button>
     </nav>`;
@@ -131,6 +135,7 @@ export class BenchSheet extends LitElement {
     if (!isObject(next)) return;
     this.file = next;
     this.isUnsaved = true;
+    this.keeper?.keep(this.heading, next);
     this.compute();
   }
 
@@ -145,8 +150,11 @@ export class BenchSheet extends LitElement {
     this.working = isOpen && this.file !== null && this.result?.kind === 'sheet' ? workingOf(this.file, this.place, today(), this.result.output) : isOpen ? this.working : null;
   }
 
-  /** Opens a workshop file at its first position. */
-  open(file: JsonObject): void {
+  /** Opens a workshop file at its first position; `sheets` keeps what is changed in it. */
+  open(file: JsonObject, sheets: KeptSheets | null, known?: { readonly id: string; readonly revision: number }): void {
+    this.keeping = 'untouched';
+    const keeper: Keeper = new Keeper(sheets, (state) => { if (this.keeper === keeper) this.keeping = state; }, known);
+    this.keeper = keeper;
     this.file = file;
     this.isUnsaved = false;
     const [first] = placesIn(file);
@@ -213,7 +221,7 @@ export class BenchSheet extends LitElement {
   }
 
   private readonly warn = (event: BeforeUnloadEvent): void => {
-    if (this.isUnsaved) event.preventDefault();
+    if (this.isUnsaved && this.keeping !== 'kept' && this.keeping !== 'kept as a copy') event.preventDefault();
   };
 
   private readonly light = (event: FocusEvent): void => {
