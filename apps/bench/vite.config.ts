@@ -1,4 +1,5 @@
 import { defineConfig, type Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 
 const at = (path: string): string => new URL(path, import.meta.url).pathname;
 
@@ -23,7 +24,25 @@ const strictPage: Plugin = {
 
 export default defineConfig({
   base: './',
-  plugins: [strictPage],
+  plugins: [
+    strictPage,
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: null,
+      manifest: {
+        name: 'Seatwright',
+        short_name: 'Seatwright',
+        description: 'Does this seal suit this shaft and bore, how does the old one come out, how does the new one go in, when next?',
+        start_url: './',
+        scope: './',
+        display: 'standalone',
+        background_color: '#f8f5ed',
+        theme_color: '#f8f5ed',
+        icons: [{ src: './icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
+      },
+      workbox: { globPatterns: ['**/*.{js,css,html,svg,json,csv,webmanifest}'], navigateFallback: 'index.html', cleanupOutdatedCaches: true, sourcemap: false },
+    }),
+  ],
   resolve: {
     alias: [
       { find: /^@seatwright\/core$/, replacement: at('../../packages/core/src/index.ts') },

@@ -29,7 +29,7 @@ describe('on paper', () => {
     const { page, context } = await bench.open({ colorScheme: 'dark' });
     await openSample(page, 'Bilge pump');
     await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
-    expect(await page.locator('.screen').isVisible()).toBe(false);
+    expect(await page.locator('.screen').evaluateAll((all) => all.filter((element) => element.checkVisibility()).length)).toBe(0);
     const sheet = page.locator('.print-sheet');
     expect(await sheet.locator('h2', { hasText: 'Take out' }).isVisible()).toBe(true);
     expect(await sheet.locator('seat-section').count()).toBe(2);

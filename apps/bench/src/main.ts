@@ -1,1 +1,2 @@
 import './bench-app.js';
+import './keeping/offline-notice.js';

@@ -74,6 +74,7 @@ export const words = {
   sizes: 'Sizes',
   working: 'Show the working',
   checkedGood: 'In order',
+  offline: { ready: 'From now on this page works without a network.', newer: 'A newer version of this page is ready. What you entered stays.', take: 'Take it now', later: 'Not now' },
   driver: 'What drives it in',
   seating: 'The work',
   due: 'Due again',
