@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { dismantling, joiningTemperature, pushForce, type DismantlingInput, type JoiningTemperatureInput, type PushForceInput } from '@seatwright/core/joint';
-import { english, placeholdersOf } from '@seatwright/core/wording';
 import { expectWorkingHolds } from './internal/evaluate-working.js';
+import { expectWords, numbersIn } from './internal/expect-words.js';
 import { numRuns } from './internal/num-runs.js';
 
 const metals = ['steel-c45', 'steel-c20', 'steel-100cr6', 'al-a380', 'gjs500', 'mg-az91d'] as const;
@@ -24,34 +24,6 @@ const jointOf = ({ boreShare, hubShare, friction, ...rest }: typeof joints exten
   hubOutsideMm: (rest.jointDiameterMm * hubShare) / 100,
   ...(friction === undefined ? {} : { frictionCoefficient: friction / 100 }),
 });
-
-interface Spoken {
-  readonly findings?: readonly { readonly code: string; readonly parameters: object }[];
-  readonly cautions: readonly string[];
-  readonly assumptions: readonly { readonly name: string; readonly effect: string }[];
-  readonly notChecked: readonly string[];
-}
-
-function expectWords(output: Spoken): void {
-  for (const { code, parameters } of output.findings ?? []) {
-    const words = english.findings[code];
-    expect(words, code).toBeDefined();
-    for (const name of placeholdersOf(`${words?.says ?? ''} ${words?.todo ?? ''}`)) expect(Object.keys(parameters), `${code} {${name}}`).toContain(name);
-  }
-  for (const caution of output.cautions) expect(Object.keys(english.cautions), caution).toContain(caution);
-  for (const { name, effect } of output.assumptions) {
-    expect(Object.keys(english.assumed), name).toContain(name);
-    expect(Object.keys(english.effects), effect).toContain(effect);
-  }
-  for (const code of output.notChecked) expect(Object.keys(english.notChecked), code).toContain(code);
-}
-
-function numbersIn(value: unknown): readonly number[] {
-  if (typeof value === 'number') return [value];
-  if (Array.isArray(value)) return value.flatMap(numbersIn);
-  if (typeof value === 'object' && value !== null) return Object.values(value).flatMap(numbersIn);
-  return [];
-}
 
 test('push-force: the area under the curve is the work, the end of the curve the largest force', () => {
   fc.assert(
