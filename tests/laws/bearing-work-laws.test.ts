@@ -108,3 +108,10 @@ test('grease again: 10·(14·10⁶/(n·√d) − 4·d) h for balls, half as long
   expect(at(1000, 25, 85)?.high).toBeCloseTo(13_500, 6);
   expect(at(60_000, 100)).toBeNull();
 });
+
+test('a plastic cage stands less heat, and a bearing less cold than dry ice gives', () => {
+  const base = { designation: '6203', shaftClass: 'k5', housingClass: 'P7', housingMaterial: 'steel-c45', slipInGapUm: 30 } as const;
+  expect(bearingFitting.run({ ...base, hasPolymerCage: true }).ways.map(({ limitC }) => limitC)).toEqual([93, 93]);
+  const housing = bearingFitting.run({ ...base, coldestPartC: -78 }).ways.find(({ seat }) => seat === 'housing');
+  expect(housing?.coldPartC ?? 0).toBeGreaterThanOrEqual(-54);
+});

@@ -1,17 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { ratingLife } from '@seatwright/core/bearing';
 
-/** Examples as textbooks print them, compared to the printed digits. Held from memory where no page was seen; the arithmetic is checked by hand. */
+/** One textbook example, and the equations of the standard (from memory) worked by hand at single points. */
 describe('rating life, ISO 281', () => {
   it.each([
-    // Shigley, chapter 11: C 10 from a wanted life, turned round: 30 kN at 2 kN, balls: (15)^3 = 3375 million turns.
+    // By hand: 30 kN at 2 kN, balls: 15^3 = 3375 million turns.
     [{ basicDynamicLoadRatingN: 30_000, equivalentLoadN: 2000, kind: 'ball', speedRpm: 1000 }, 3375],
-    // Rollers: (C/P)^(10/3); C/P = 8: 8^(10/3) = 2^10 = 1024 million turns.
+    // By hand: rollers (C/P)^(10/3); C/P = 8: 8^(10/3) = 2^10 = 1024 million turns.
     [{ basicDynamicLoadRatingN: 80_000, equivalentLoadN: 10_000, kind: 'roller', speedRpm: 500 }, 1024],
     // A load doubled: an eighth of the life for balls.
     [{ basicDynamicLoadRatingN: 30_000, equivalentLoadN: 4000, kind: 'ball', speedRpm: 1000 }, 421.875],
   ] as const)('%o: %d million turns', (input, million) => {
     expect(ratingLife.run(input).basicRatingLifeMillionRev).toBeCloseTo(million, 6);
+  });
+
+  it('Shigley, 8th edition, example 11-1 (from memory): 5 000 h at 1 725 rpm under 400 lbf ask for a rating of 3 211 lbf, 14.3 kN', () => {
+    const lbf = 4.4482216152605;
+    expect(ratingLife.run({ basicDynamicLoadRatingN: 3211 * lbf, equivalentLoadN: 400 * lbf, kind: 'ball', speedRpm: 1725 }).basicRatingLifeHours / 1000).toBeCloseTo(5, 2);
   });
 
   it('hours: 10⁶·L/(60·n); 3 375 million turns at 1 000 rpm are 56 250 h', () => {

@@ -96,7 +96,7 @@ export const groups: readonly Group[] = [
     name: 'bearing',
     entries: [bearing('designation'), bearing('shaftClass'), bearing('housingClass'), bearing('innerRingLoad'), bearing('outerRingLoad'), bearing('outerRingHeldBy'), bearing('radialLoadN')],
     more: [
-      bearing('boreMm'), bearing('outsideMm'), bearing('widthMm'), bearing('bearingKind'), bearing('clearanceGroup'), bearing('bearingToleranceClass'), bearing('seatFinish'), bearing('isSealedOrGreased'), bearing('housingOutsideMm'), bearing('shaftBoreMm'),
+      bearing('boreMm'), bearing('outsideMm'), bearing('widthMm'), bearing('bearingKind'), bearing('clearanceGroup'), bearing('bearingToleranceClass'), bearing('seatFinish'), bearing('isSealedOrGreased'), bearing('hasPolymerCage'), bearing('housingOutsideMm'), bearing('shaftBoreMm'),
       bearing('caseLimitC'), bearing('coldestPartC'), bearing('bearingSpacingMm'), bearing('basicDynamicLoadRatingN'), bearing('basicStaticLoadRatingN'), bearing('isBlindBore'), bearing('mustBeReused'),
     ],
   },

@@ -13,6 +13,7 @@ export const bearingFittingShape = {
   ambientC: z.optional(temperatureField({ label: 'temperature of the workshop', unit: '°C', from: -20, upTo: 50 })),
   slipInGapUm: z.optional(deviationField({ label: 'gap wanted while slipping it in, on the diameter', unit: 'µm', from: 0, upTo: 500 })),
   isSealedOrGreased: z.optional(yesNoField({ label: 'the bearing is sealed, or greased for life' })),
+  hasPolymerCage: z.optional(yesNoField({ label: 'the cage is of plastic' })),
   caseLimitC: z.optional(temperatureField({ label: 'the case may be made as hot as (paint, seals, alloy)', unit: '°C', from: 20, upTo: 300 })),
   coldestPartC: z.optional(temperatureField({ label: 'the inner part may be made as cold as', unit: '°C', from: -200, upTo: 20 })),
   basicStaticLoadRatingN: z.optional(forceField({ label: 'basic static load rating C0, as the maker gives it', unit: 'N', over: 0, upTo: 100_000_000 })),
@@ -135,13 +136,15 @@ function wayOf(problem: SeatProblem, part: SeatPart, input: BearingFittingInput)
     ...(input.slipInGapUm === undefined ? {} : { joiningClearanceUm: input.slipInGapUm }),
     outerLimitC: limitOf(part, input),
     ...(isShaft && input.isSealedOrGreased === true ? { hasSealOrGrease: true } : {}),
-    ...(input.coldestPartC === undefined ? {} : { innerLimitC: Math.min(input.coldestPartC, ambientC) }),
+    ...(input.coldestPartC === undefined ? {} : { innerLimitC: Math.min(isShaft ? input.coldestPartC : Math.max(input.coldestPartC, practiceValue('cold-limit-bearing', 'C').low), ambientC) }),
     materials: [...problem.materials],
   });
   const heats = isShaft ? 'heat the bearing' : 'heat the case';
   const coldPartC = joined.alternativeInnerC ?? joined.innerPartC;
   // What dry ice does not reach is pressed: liquid nitrogen is no tool of a small workshop.
-  const isChillAtHand = joined.alternativeInnerC !== null && coldPartC >= practiceValue('dry-ice', 'C').low;
+  // In a case it is the bearing that is chilled, and it stands less cold than dry ice gives.
+  const coldestC = isShaft ? practiceValue('dry-ice', 'C').low : practiceValue('cold-limit-bearing', 'C').low;
+  const isChillAtHand = joined.alternativeInnerC !== null && coldPartC >= coldestC;
   const way = joined.feasible ? (joined.innerPartC < ambientC ? 'chill too' : heats) : joined.gapAtLimitUm >= 0 ? heats : isChillAtHand ? 'chill too' : 'press cold';
   const isHot = way !== 'press cold' && joined.outerPartC > noGapC;
   return {
@@ -153,7 +156,7 @@ function wayOf(problem: SeatProblem, part: SeatPart, input: BearingFittingInput)
 
 /** A case is made no hotter than was said, nor than the bearing that goes into it stands; a bearing no hotter than bearings stand. */
 function limitOf(part: SeatPart, input: BearingFittingInput): number {
-  const bearingC = practiceValue('heating-limit-bearing', 'C').low;
+  const bearingC = input.hasPolymerCage === true ? practiceValue('heating-limit-polymer-cage', 'C').low : practiceValue('heating-limit-bearing', 'C').low;
   return part.where === 'housing' ? Math.max(input.ambientC ?? 20, Math.min(input.caseLimitC ?? bearingC, bearingC)) : bearingC;
 }
 

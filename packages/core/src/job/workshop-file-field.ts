@@ -45,6 +45,7 @@ export const bearingPartField = z.strictObject({
   basicDynamicLoadRatingN: z.optional(forceField({ label: 'basic dynamic load rating C, as the maker gives it', unit: 'N', over: 0, upTo: 100_000_000 })),
   basicStaticLoadRatingN: bearingFittingShape.basicStaticLoadRatingN,
   isSealedOrGreased: bearingFittingShape.isSealedOrGreased,
+  hasPolymerCage: bearingFittingShape.hasPolymerCage,
   slipInGapUm: bearingFittingShape.slipInGapUm,
   caseLimitC: bearingFittingShape.caseLimitC,
   coldestPartC: bearingFittingShape.coldestPartC,

@@ -18,7 +18,7 @@ export interface BearingJudged {
 
 /** A bearing with its seats as the position gives them; null where neither seat is told: it is on the sheet, but not renewed. */
 export function bearingQuestion(workshop: WorkshopFile, position: Position, part: BearingPart): BearingSeatInput | null {
-  const { kind: _, name: __, note: ___, designation, boreMm, outsideMm, widthMm, basicDynamicLoadRatingN: _c, basicStaticLoadRatingN: _c0, isSealedOrGreased: _s, slipInGapUm: _g, caseLimitC: _l, coldestPartC: _p, isBlindBore: _b, mustBeReused: _r, ...seats } = part;
+  const { kind: _, name: __, note: ___, designation, boreMm, outsideMm, widthMm, basicDynamicLoadRatingN: _c, basicStaticLoadRatingN: _c0, isSealedOrGreased: _s, hasPolymerCage: _k, slipInGapUm: _g, caseLimitC: _l, coldestPartC: _p, isBlindBore: _b, mustBeReused: _r, ...seats } = part;
   const hasSeat = [part.shaftClass, part.shaftReadings, part.housingClass, part.housingReadings].some((one) => one !== undefined);
   if (!hasSeat) return null;
   const { running, bore, shaft } = position;
@@ -56,10 +56,10 @@ export function judgeBearing(workshop: WorkshopFile, machine: Machine, position:
     if (!errors.some(({ parameters }) => parameters['reason'] === result.error.message)) errors.push(deciding('could-not-compute', 'unknown', { what, reason: result.error.message }, plainGeometry));
     return null;
   };
-  const { isSealedOrGreased, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN, isBlindBore, mustBeReused } = part;
+  const { isSealedOrGreased, hasPolymerCage, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN, isBlindBore, mustBeReused } = part;
   const given = <T extends object>(fields: T) => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as Partial<T>;
   const seat = tried('bearing-seat', () => bearingSeat.compute(question));
-  const fitting = tried('bearing-fitting', () => bearingFitting.compute({ ...question, ...given({ isSealedOrGreased, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN }) }));
+  const fitting = tried('bearing-fitting', () => bearingFitting.compute({ ...question, ...given({ isSealedOrGreased, hasPolymerCage, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN }) }));
   const removal = tried('bearing-removal', () => bearingRemoval.compute({ ...question, ...given({ isBlindBore, mustBeReused }) }));
   const toolsAtHand = workshop.toolsAtHand;
   const driver = tried('bearing-driver', () => bearingDriver.compute({ ...question, ...(toolsAtHand === undefined ? {} : { toolsAtHand }), maximumCandidateCount: 3 }));
