@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import type { Limits } from './limits.js';
+import { isMeant, smallestMagnitude, type Limits } from './limits.js';
 
 /** What a form, a schema and a doc page need to know about one field. */
 export interface FieldMeta {
@@ -19,7 +19,10 @@ export function numberField(meta: NumberFieldMeta): z.ZodMiniNumber<number> {
   if (from !== undefined) field = field.check(z.gte(from));
   if (below !== undefined) field = field.check(z.lt(below));
   if (upTo !== undefined) field = field.check(z.lte(upTo));
-  return field.check(z.meta(shown));
+  return field.check(
+    z.refine(isMeant, { error: `a number nearer to nothing than ${smallestMagnitude} is a slip` }),
+    z.meta(shown),
+  );
 }
 
 /** A whole number with its permitted range: a count or a seed. */

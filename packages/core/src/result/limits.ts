@@ -18,13 +18,22 @@ export function describeLimits(limits: Limits): string {
   return limits.unit === '' ? parts.join(', ') : `${parts.join(', ')} ${limits.unit}`;
 }
 
-/** Whether a number lies in the range. NaN and infinities never do. */
+/** Nearer to nothing than this, and yet not nothing, no size, load or time of a workshop is: such a number is a slip. */
+export const smallestMagnitude = 1e-15;
+
+/** Whether a number lies in the range. NaN, infinities and numbers too small to be meant never do. */
 export function isWithin(value: number, limits: Limits): boolean {
   return (
     Number.isFinite(value) &&
+    isMeant(value) &&
     (limits.over === undefined || value > limits.over) &&
     (limits.from === undefined || value >= limits.from) &&
     (limits.below === undefined || value < limits.below) &&
     (limits.upTo === undefined || value <= limits.upTo)
   );
+}
+
+/** Zero, or large enough to be meant. */
+export function isMeant(value: number): boolean {
+  return value === 0 || Math.abs(value) >= smallestMagnitude;
 }
