@@ -15,7 +15,7 @@ export default defineConfig({
         resolve: { alias },
         test: {
           name: 'unit',
-          include: ['packages/*/src/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/laws/**/*.test.ts', 'tests/golden/**/*.test.ts', 'tests/positions/**/*.test.ts', 'tests/recomputed/**/*.test.ts'],
+          include: ['packages/*/src/**/*.test.ts', 'apps/bench/src/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/laws/**/*.test.ts', 'tests/golden/**/*.test.ts', 'tests/positions/**/*.test.ts', 'tests/recomputed/**/*.test.ts'],
           setupFiles: ['./tests/drawn-the-same.ts'],
           testTimeout: process.env['RUNS'] === undefined ? 30_000 : 1_200_000,
         },

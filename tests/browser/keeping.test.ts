@@ -77,3 +77,23 @@ describe('what is typed', () => {
     await context.close();
   });
 });
+
+describe('what was changed', () => {
+  it('is taken back and done again, a field at a time', async () => {
+    const { page, context, troubles } = await bench.open();
+    await openSample(page, 'Bilge pump');
+    await unfold(page, 'How it runs');
+    const speed = page.getByLabel('Highest shaft speed');
+    const before = await speed.inputValue();
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    await speed.fill('');
+    await speed.pressSequentially('9000');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => speed.inputValue()).toBe(before);
+    await page.getByRole('button', { name: 'Redo' }).click();
+    await expect.poll(() => speed.inputValue()).toBe('9000');
+    await page.getByRole('status').getByText('Kept on this device').waitFor();
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+});

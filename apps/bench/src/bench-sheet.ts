@@ -4,6 +4,7 @@ import '@seatwright/elements/all.js';
 import type { JobSheetOutput } from '@seatwright/core/job';
 import type { WorkingStep } from '@seatwright/core/result';
 import type { SectionMode } from '@seatwright/elements/seat-section.js';
+import { History } from './document/history.js';
 import { bearingPartsOf, placesIn, positionPath, sealPartsOf, type Place } from './document/places.js';
 import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
 import { computeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
@@ -32,6 +33,7 @@ export class BenchSheet extends LitElement {
   @state() private isUnsaved = false;
   @state() private keeping: KeepingState = 'untouched';
   private keeper: Keeper | null = null;
+  private history = new History();
   @state() private isFresh = false;
   @state() private working: readonly WorkingStep[] | null = null;
 
@@ -69,6 +71,8 @@ export class BenchSheet extends LitElement {
     return html`<nav class="bar" aria-label=${words.name}>
       <button type="button" class="brand" @click=${() => { this.leave(); }} aria-label="${words.name}: ${words.bar.sheets}"><span>${words.name}</span></button>
       <span class="unsaved" role="status">${this.keeping === 'untouched' ? (this.isUnsaved ? words.bar.unsaved : '') : words.keeping[this.keeping]}</span>
+      <button type="button" ?disabled=${!this.history.canUndo} @click=${() => { if (this.file !== null) this.take(this.history.undo(this.file)); }}>${words.bar.undo}</button>
+      <button type="button" ?disabled=${!this.history.canRedo} @click=${() => { if (this.file !== null) this.take(this.history.redo(this.file)); }}>${words.bar.redo}</button>
       <button type="button" @click=${() => { this.save(); }}>${words.bar.save}</button>
       <button type="button" @click=${() => { window.print(); }}>${words.bar.print}</button>
     </nav>`;
@@ -133,6 +137,12 @@ export class BenchSheet extends LitElement {
     if (this.file === null) return;
     const next = withValue(this.file, seatPath(path), seatValue(this.file, path, value));
     if (!isObject(next)) return;
+    this.history.note(this.file, path);
+    this.take(next);
+  }
+
+  /** Another state of the file: kept, and computed anew. */
+  private take(next: JsonObject): void {
     this.file = next;
     this.isUnsaved = true;
     this.keeper?.keep(this.heading, next);
@@ -155,6 +165,7 @@ export class BenchSheet extends LitElement {
     this.keeping = 'untouched';
     const keeper: Keeper = new Keeper(sheets, (state) => { if (this.keeper === keeper) this.keeping = state; }, known);
     this.keeper = keeper;
+    this.history = new History();
     this.file = file;
     this.isUnsaved = false;
     const [first] = placesIn(file);

@@ -22,7 +22,7 @@ export const words = {
     noPosition: 'There is no position in it.',
     notLoaded: 'It could not be loaded. Is the connection gone?',
   },
-  bar: { sheets: 'Sheets', save: 'Save as file', print: 'Print', position: 'Position', machine: 'Machine', unsaved: 'Not saved yet', part: 'Which seal' },
+  bar: { sheets: 'Sheets', undo: 'Undo', redo: 'Redo', save: 'Save as file', print: 'Print', position: 'Position', machine: 'Machine', unsaved: 'Not saved yet', part: 'Which seal' },
   drawing: { label: 'Drawing', driven: 'Driven in', out: 'Taking out' },
   blocks: { measure: 'Look and measure', decide: 'Decide', out: 'Take out', in: 'Put in', prove: 'Prove and sign', small: 'What this rests on' },
   groups: {
