@@ -1,5 +1,5 @@
-import { spawnSync } from 'node:child_process';
-import { copyFileSync, existsSync, mkdtempSync, readFileSync, readdirSync } from 'node:fs';
+import { spawn, spawnSync } from 'node:child_process';
+import { chmodSync, copyFileSync, existsSync, lstatSync, mkdtempSync, readFileSync, readdirSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
@@ -55,4 +55,35 @@ test('a folder that is not there: says so, writes nothing', () => {
   expect(status).toBe(2);
   expect(stderr).toMatch(/no such folder; nothing was changed/);
   expect(existsSync(join(folder, 'no'))).toBe(false);
+});
+
+test('changes written at once all stay', async () => {
+  const { file, changes, folder } = fresh();
+  const before = changes().length;
+  const notes = ['one', 'two', 'three', 'four', 'five'];
+  const statuses = await Promise.all(notes.map((note) => new Promise((done) => spawn(process.execPath, [main, 'record', file, '--date', '2026-12-01', '--note', note], { stdio: 'ignore' }).on('close', done))));
+  expect(statuses).toEqual(notes.map(() => 0));
+  expect(changes().slice(before).map((change) => (change as { note: string }).note).toSorted()).toEqual(notes.toSorted());
+  expect(readdirSync(folder)).toHaveLength(1);
+});
+
+test('a link keeps pointing at its file, and the file keeps its permissions', () => {
+  const { file, folder, changes } = fresh();
+  chmodSync(file, 0o600);
+  const link = join(folder, 'link.json');
+  symlinkSync(file, link);
+  expect(spawnSync(process.execPath, [main, 'record', link, '--date', '2026-12-01', '--found', 'damp', '--fitted', '20 x 35 x 7, rubber-covered', '--old-depth', '0.2']).status).toBe(0);
+  expect(lstatSync(link).isSymbolicLink()).toBe(true);
+  expect(statSync(file).mode & 0o777).toBe(0o600);
+  expect(changes().at(-1)).toEqual({ date: '2026-12-01', renewed: 'seal', found: 'damp', fitted: '20 x 35 x 7, rubber-covered', oldDepthMm: ['0.2'] });
+});
+
+test('a change left half-way by another one: says which file to delete, writes nothing', () => {
+  const { file, folder, record } = fresh();
+  const before = readFileSync(file, 'utf8');
+  writeFileSync(join(folder, '.pump.json.new'), '');
+  const { status, stderr } = record('--date', '2026-12-01');
+  expect(status).toBe(2);
+  expect(stderr).toMatch(/another change is being written.*delete .*\.pump\.json\.new/);
+  expect(readFileSync(file, 'utf8')).toBe(before);
 });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { CalculationError } from '@seatwright/core';
-import { appendChange, dateOf, serviceRecord } from '@seatwright/core/job';
+import { appendChange, dateOf, jobSheet, serviceRecord } from '@seatwright/core/job';
 import { theilSen } from '../../packages/core/src/job/internal/theil-sen.js';
 import { expectWorkingHolds } from './internal/evaluate-working.js';
 import { expectWords, numbersIn } from './internal/expect-words.js';
@@ -20,6 +20,7 @@ test('a robust slope follows shift, scale and mirror of its points, lies in its 
       if (base === null || moved === null || mirrored === null) return expect(base).not.toBeNull();
       expect(moved.slope).toBeCloseTo(base.slope + tilt, 7);
       expect(mirrored.slope).toBeCloseTo(-base.slope, 9);
+      expect(theilSen(list.map(({ x, y }) => ({ x: x * 4, y: y * 2 })))?.slope).toBeCloseTo(base.slope / 2, 9);
       if (base.interval !== null) {
         expect(base.interval.low).toBeLessThanOrEqual(base.slope);
         expect(base.interval.high).toBeGreaterThanOrEqual(base.slope);
@@ -116,4 +117,76 @@ test('due is the earliest of hour meter and calendar', () => {
   const at = (more: object) => serviceRecord.run({ workshop: withChanges(changes, more), ...place, asOfDate: '2025-02-01' });
   expect(at({ serviceIntervalHours: 100, serviceIntervalDays: 10 })).toMatchObject({ dueDate: '2025-01-11', dueAtHours: 200 });
   expect(at({ serviceIntervalDays: 365 }).dueDate).toBe('2026-01-01');
+});
+
+test('an interval of 95 % needs five points: of four, two orders in 24 put every slope on one side', () => {
+  const orders = (rest: readonly number[]): number[][] => (rest.length === 0 ? [[]] : rest.flatMap((one, i) => orders(rest.filter((_, at) => at !== i)).map((order) => [one, ...order])));
+  for (const n of [4, 5, 6]) {
+    const all = orders(Array.from({ length: n }, (_, i) => i));
+    const held = all.filter((ys) => {
+      const interval = theilSen(ys.map((y, x) => ({ x, y })))?.interval;
+      return interval === null || interval === undefined || (interval.low <= 0 && interval.high >= 0);
+    });
+    expect(held.length / all.length).toBeGreaterThanOrEqual(0.95);
+  }
+  expect(theilSen([0, 1, 2, 3].map((x) => ({ x, y: x })))?.interval).toBeNull();
+});
+
+const evenly = (stepUm: number, count = 5) => Array.from({ length: count }, (_, i) => ({ date: `20${10 + i}-05-01`, hourMeterHours: 100 * i, renewed: 'seal', boreReadings: micrometer(35 + (stepUm * i) / 1000) }));
+
+test('the forecast: the faster a bore grows the sooner it leaves its limit, by changes and by hours', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 8 }), fc.integer({ min: 1, max: 8 }), (a, b) => {
+      const [slow, fast] = [Math.min(a, b), Math.max(a, b)].map((step) => serviceRecord.run({ workshop: withChanges(evenly(step)), ...place, forecastChangeCount: 100 }).boreTrend);
+      expect(fast?.changesLeftProbableCount).toBeLessThanOrEqual(slow?.changesLeftProbableCount ?? 0);
+      expect(fast?.leavesLimitProbableHours).toBeLessThanOrEqual(slow?.leavesLimitProbableHours ?? 0);
+    }),
+    { numRuns: Math.min(numRuns, 60) },
+  );
+});
+
+test('a bore that grows evenly with the hours makes it due before the meter does, and says so', () => {
+  const grown = serviceRecord.run({ workshop: withChanges(evenly(8), { serviceIntervalHours: 1000 }), ...place });
+  const trend = grown.boreTrend;
+  expect(trend?.leavesLimitEarliestHours).toBeCloseTo(400 + (1000 * ((trend?.limitMm ?? 0) - 35.032)) / 8 * 100, 6);
+  expect(grown).toMatchObject({ dueBy: 'growth of the bore', dueAtHours: trend?.leavesLimitEarliestHours });
+  expect(serviceRecord.run({ workshop: withChanges(evenly(8), { serviceIntervalHours: 10 }), ...place })).toMatchObject({ dueBy: 'hour meter', dueAtHours: 410 });
+});
+
+test('a lip travel that is permitted decides where it is run before the hours, on the record and on the sheet', () => {
+  const changes = [{ date: '2025-01-01', hourMeterHours: 1200, renewed: 'seal' }];
+  const input = (serviceLipTravelKm: number) => ({ workshop: withChanges(changes, { serviceIntervalHours: 500, serviceLipTravelKm }), ...place });
+  const kmInHour = (serviceRecord.run(input(1000)).lipTravelToDateKm ?? 0) / 40;
+  expect(serviceRecord.run(input(kmInHour * 100))).toMatchObject({ dueBy: 'lip travel', dueAtHours: expect.closeTo(1300, 6) as number });
+  expect(serviceRecord.run(input(kmInHour * 900))).toMatchObject({ dueBy: 'hour meter', dueAtHours: 1700 });
+  expect(jobSheet.run(input(kmInHour * 100)).due).toMatchObject({ intervalFrom: 'lip travel', intervalHours: expect.closeTo(100, 6) as number });
+});
+
+test('a bearing alone does not renew the seal in front of it', () => {
+  const changes = [{ date: '2025-01-01', hourMeterHours: 1100, renewed: 'seal' }, { date: '2025-06-01', hourMeterHours: 1150, renewed: 'bearing' }];
+  const workshop = withChanges(changes, { serviceIntervalHours: 100 });
+  expect(serviceRecord.run({ workshop, ...place }).dueAtHours).toBe(1200);
+  expect(jobSheet.run({ workshop, ...place }).due.sinceLastHours).toBe(140);
+});
+
+test('the meter in the file behind its own record: lip travel goes by the record, and the file is named', () => {
+  const changes = [{ date: '2025-01-01', hourMeterHours: 100, renewed: 'seal' }, { date: '2025-06-01', hourMeterHours: 1640, renewed: 'seal' }];
+  const { lipTravelToDateKm, findings } = serviceRecord.run({ workshop: withChanges(changes), ...place });
+  expect(lipTravelToDateKm).toBeCloseTo(((serviceRecord.run({ workshop: withChanges(changes.slice(0, 1)), ...place }).lipTravelToDateKm ?? 0) * 1540) / 1140, 6);
+  expect(findings.map(({ code }) => code)).toContain('hour-meter-behind-record');
+});
+
+test('a record that cannot be read does not vanish from the sheet; one that looks ahead says on what ground', () => {
+  const broken = evenly(2).map((change, i) => (i === 4 ? { ...change, boreReadings: [{ instrument: 'a stick', valuesMm: [35] }] } : change));
+  const sheet = jobSheet.run({ workshop: withChanges(broken), ...place });
+  expect(sheet.fileFindings.find(({ code }) => code === 'could-not-compute')?.parameters['reason']).toMatch(/changes\[4\]\.boreReadings/u);
+  expect(jobSheet.run({ workshop: withChanges(evenly(5)), ...place }).notChecked).toContain('wear-goes-on-as-before');
+});
+
+test('without the hours of a year nobody says whether meter or calendar comes first', () => {
+  const running = { speedRpm: 1450 };
+  const changes = [{ date: '2025-01-01', hourMeterHours: 1200, renewed: 'seal' }];
+  const at = (more: object) => serviceRecord.run({ workshop: withChanges(changes, { serviceIntervalHours: 100, serviceIntervalDays: 3000, ...more }), ...place });
+  expect(at({ running }).dueBy).toBe('whichever comes first');
+  expect(at({ running: { ...running, hoursPerYear: 900 } }).dueBy).toBe('hour meter');
 });

@@ -1,9 +1,8 @@
-import { renameSync, rmSync, writeFileSync } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
 import { appendChange, findPosition, readWorkshop, serviceRecord } from '@seatwright/core/job';
 import { invalidInput } from '@seatwright/core';
 import { english, plainStyle, writeFinding } from '@seatwright/core/wording';
 import { readInput } from '../internal/read-input.js';
+import { replaceWhole } from '../internal/replace-whole.js';
 
 interface Options {
   readonly position?: string;
@@ -15,6 +14,9 @@ interface Options {
   readonly boreWith?: string;
   readonly shaft?: readonly string[];
   readonly shaftWith?: string;
+  readonly found?: string;
+  readonly fitted?: string;
+  readonly oldDepth?: readonly string[];
   readonly depth?: readonly string[];
   readonly note?: string;
   readonly out?: string;
@@ -24,49 +26,55 @@ interface Options {
 
 /** The record of a position; with `--date` one renewal more is written to its end first. */
 export async function record(file: string, options: Options): Promise<void> {
-  const content = await readInput(file);
-  let workshop: unknown;
+  if (options.date === undefined) {
+    if (options.out !== undefined) throw invalidInput('--date', undefined, 'the day of the change, YYYY-MM-DD', 'missing; --out writes a change');
+    return show(parsed(await readInput(file)), options);
+  }
+  const grown = (content: string) => {
+    const before = parsed(content);
+    return appendChange(before, placeIn(before, options), changeOf(options));
+  };
+  const target = options.out ?? file;
+  if (target === '-') {
+    process.stdout.write(written(grown(await readInput(file))));
+    return;
+  }
+  // Read again while nobody else may write: what another one wrote in between stays.
+  let after: unknown;
+  await replaceWhole(target, async () => written((after = grown(await readInput(file)))));
+  show(after, options);
+}
+
+function written(workshop: unknown): string {
+  return `${JSON.stringify(workshop, null, 2)}\n`;
+}
+
+function parsed(content: string): unknown {
   try {
-    workshop = JSON.parse(content.replace('\uFEFF', '')) as unknown;
+    return JSON.parse(content.replace('\uFEFF', '')) as unknown;
   } catch (error) {
     throw invalidInput('', content.slice(0, 40), 'a workshop file in JSON', `not JSON: ${error instanceof Error ? error.message.replace(/\s+/gu, ' ') : String(error)}`);
   }
+}
+
+function placeIn(workshop: unknown, options: Options) {
   const { machine, position } = findPosition(readWorkshop(workshop).workshop, options);
-  const place = { machine: machine.name, position: position.name };
-  if (options.date !== undefined) {
-    workshop = appendChange(workshop, place, changeOf(options));
-    const target = options.out ?? file;
-    const text = `${JSON.stringify(workshop, null, 2)}\n`;
-    if (target === '-') process.stdout.write(text);
-    else writeWhole(target, text);
-    if (target === '-') return;
-  } else if (options.out !== undefined) throw invalidInput('--date', undefined, 'the day of the change, YYYY-MM-DD', 'missing; --out writes a change');
-  const output = serviceRecord.run({ workshop, ...place, ...(options.asOf === undefined ? {} : { asOfDate: options.asOf }) });
+  return { machine: machine.name, position: position.name };
+}
+
+function show(workshop: unknown, options: Options): void {
+  const output = serviceRecord.run({ workshop, ...placeIn(workshop, options), ...(options.asOf === undefined ? {} : { asOfDate: options.asOf }) });
   process.stdout.write(options.json === true ? `${JSON.stringify({ ok: true, output })}\n` : textOf(output));
 }
 
-function changeOf({ date, hours, renewed, bore, boreWith, shaft, shaftWith, depth, note }: Options): object {
+function changeOf({ date, hours, renewed, bore, boreWith, shaft, shaftWith, found, fitted, oldDepth, depth, note }: Options): object {
   const readings = (name: string, values: readonly string[] | undefined, instrument: string | undefined) => {
     if (values === undefined) return undefined;
     if (instrument === undefined) throw invalidInput(`--${name}-with`, undefined, 'the instrument that the readings were taken with', `missing; a reading without its instrument says little`);
     return [{ instrument, valuesMm: values }];
   };
-  const change = { date, hourMeterHours: hours, renewed: renewed ?? 'seal', boreReadings: readings('bore', bore, boreWith), shaftReadings: readings('shaft', shaft, shaftWith), depthMm: depth, note };
+  const change = { date, hourMeterHours: hours, renewed: renewed ?? 'seal', boreReadings: readings('bore', bore, boreWith), shaftReadings: readings('shaft', shaft, shaftWith), found, fitted, oldDepthMm: oldDepth, depthMm: depth, note };
   return Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined));
-}
-
-/** Writes beside the file and then puts it in its place: a file is old or new, never half of both. */
-function writeWhole(target: string, text: string): void {
-  const beside = join(dirname(target), `.${basename(target)}.${process.pid}.new`);
-  try {
-    writeFileSync(beside, text, { flag: 'wx' });
-    renameSync(beside, target);
-  } catch (error) {
-    rmSync(beside, { force: true });
-    const { code } = error as NodeJS.ErrnoException;
-    const why: Readonly<Record<string, string>> = { EACCES: 'may not be written', EROFS: 'lies on a read-only disk', ENOSPC: 'the disk is full', ENOENT: 'no such folder', EISDIR: 'is a folder' };
-    throw new Error(`${target}: ${why[code ?? ''] ?? String(code)}; nothing was changed`, { cause: error });
-  }
 }
 
 function textOf(output: ReturnType<typeof serviceRecord.compute>): string {

@@ -59,7 +59,7 @@ const outputField = z.strictObject({
   }),
   due: z.strictObject({
     intervalHours: maybeNumber('service interval', 'h'),
-    intervalFrom: z.enum(['position', 'machine', 'common practice', 'not known']).check(z.meta({ label: 'where the interval comes from', unit: '' })),
+    intervalFrom: z.enum(['position', 'machine', 'lip travel', 'common practice', 'not known']).check(z.meta({ label: 'where the interval comes from', unit: '' })),
     source: sourceField,
     dueAtHours: maybeNumber('hour meter when due again', 'h'),
     sinceLastHours: maybeNumber('hours since the last renewal on record', 'h'),
@@ -99,16 +99,17 @@ export const jobSheet = defineCalculation({
     const seals = parts.filter((part) => part.kind === 'seal');
     const speed = seals.find((seal) => seal.check?.peripheralSpeedMps != null)?.check?.peripheralSpeedMps ?? null;
     const due = nextDue(machine, position, speed, input.asOfDate);
+    const record = growthOnRecord({ workshop: input.workshop, machine: machine.name, position: position.name });
     const fileFindings = [
       ...(unknownFields.length === 0 ? [] : [supporting('unknown-fields', 'note', { fields: unknownFields.slice(0, 10).join(', '), fieldCount: unknownFields.length }, commonPractice)]),
-      ...growthOnRecord({ workshop: input.workshop, machine: machine.name, position: position.name }),
+      ...record,
     ];
     const bearings = parts.filter((part) => part.kind === 'bearing');
     const outputs = [
       ...seals.flatMap((seal) => [seal.check, seal.extraction, seal.driver, seal.seating]),
       ...bearings.flatMap((bearing) => [bearing.seat, bearing.fitting, bearing.removal, bearing.life, bearing.driver]),
     ].filter((output) => output !== null);
-    const notChecked = [...new Set([...outputs.flatMap((output) => output.notChecked), ...(due.intervalHours === null ? ['service-interval'] : [])])];
+    const notChecked = [...new Set([...outputs.flatMap((output) => output.notChecked), ...(due.intervalHours === null ? ['service-interval'] : []), ...(record.some(({ code }) => forecasts.includes(code)) ? ['wear-goes-on-as-before'] : [])])];
     const blocks = {
       // Seals out before any heat; bearings in, and cold again, before the seals.
       takeOut: [...seals.flatMap((seal) => [...(seal.extraction?.steps ?? [])]), ...bearings.flatMap((bearing) => [...(bearing.removal?.steps ?? [])])],
@@ -187,10 +188,14 @@ function attempt<T>(compute: () => T): { readonly value: T } | { readonly error:
   }
 }
 
-/** What the record says of the bore; how long it is overdue stands with the next due date. */
+/** Findings that look ahead: they hold only while the wear goes on as before. */
+const forecasts: readonly string[] = ['bore-lasts', 'bore-may-leave-limit', 'bore-leaves-limit'];
+
+/** What the record says of the bore, or why it could not be read; how long it is overdue stands with the next due date. */
 function growthOnRecord(input: { readonly workshop: unknown; readonly machine: string; readonly position: string }): readonly Finding[] {
   const record = attempt(() => serviceRecord.compute(input));
-  return 'value' in record ? record.value.findings.filter(({ code }) => code.startsWith('bore-')) : [];
+  if ('error' in record) return [supporting('could-not-compute', 'unknown', { what: 'service-record', reason: record.error.message }, plainGeometry)];
+  return record.value.findings.filter(({ code }) => code.startsWith('bore-') || code === 'hour-meter-behind-record');
 }
 
 function proveSteps(dueAtHours: number | null): readonly PlanStep[] {

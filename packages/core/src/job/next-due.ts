@@ -1,11 +1,12 @@
 import { commonPractice, source, type SourceReference } from '../result/index.js';
 import { dateOf, dayNumberOf } from './calendar-day.js';
+import { lastRenewal } from './internal/last-renewal.js';
 import type { Machine, Position } from './workshop-file-field.js';
 
 /** When the part is due again, counted from a renewal now, and how the last interval stands. */
 export interface NextDue {
   readonly intervalHours: number | null;
-  readonly intervalFrom: 'position' | 'machine' | 'common practice' | 'not known';
+  readonly intervalFrom: 'position' | 'machine' | 'lip travel' | 'common practice' | 'not known';
   readonly source: SourceReference;
   /** Hour meter at which it is due again when renewed now. */
   readonly dueAtHours: number | null;
@@ -26,15 +27,15 @@ const asGiven = source('common-practice', 'practice', 'stated in the workshop fi
 export const smallTwoStrokeIntervalHours = 100;
 
 /**
- * Next due from a renewal now: the position's interval, else the machine's, else 100 h on small two-strokes, else unknown.
+ * Next due from a renewal now: the position's interval, else the machine's, else 100 h on small two-strokes, else unknown; or a lip travel
+ * permitted by the position, where that is run sooner. Hours since the last renewal count from the last one of the seal, if there is one.
  * @param asOfDate YYYY-MM-DD; without it no day is given, since there is no clock here
  * @source engine-service-practice (held as: practice)
  */
 export function nextDue(machine: Machine, position: Position, peripheralSpeedMps: number | null, asOfDate?: string): NextDue {
-  const { intervalHours, intervalFrom, source: from } = intervalOf(machine, position);
+  const { intervalHours, intervalFrom, source: from } = intervalOf(machine, position, peripheralSpeedMps);
   const now = machine.hourMeterHours ?? null;
-  const last = [...(position.changes ?? [])].sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : 0))[0];
-  const lastHours = last?.hourMeterHours ?? null;
+  const lastHours = lastRenewal(position)?.hourMeterHours ?? null;
   const sinceLastHours = now !== null && lastHours !== null && now >= lastHours ? now - lastHours : null;
   const hoursPerYear = position.running?.hoursPerYear;
   const intervalDays = position.serviceIntervalDays ?? machine.serviceIntervalDays;
@@ -61,7 +62,17 @@ function dueDateOf(today: number | null, days: readonly number[]): string | null
   return today === null || days.length === 0 ? null : dateOf(today + Math.min(...days));
 }
 
-function intervalOf(machine: Machine, position: Position): Pick<NextDue, 'intervalHours' | 'intervalFrom' | 'source'> {
+type Interval = Pick<NextDue, 'intervalHours' | 'intervalFrom' | 'source'>;
+
+/** The interval by hours, or the lip travel permitted where the lip has slid that far sooner. */
+function intervalOf(machine: Machine, position: Position, peripheralSpeedMps: number | null): Interval {
+  const byHours = hoursIntervalOf(machine, position);
+  if (position.serviceLipTravelKm === undefined || peripheralSpeedMps === null || peripheralSpeedMps <= 0) return byHours;
+  const intervalHours = position.serviceLipTravelKm / (peripheralSpeedMps * 3.6);
+  return byHours.intervalHours !== null && byHours.intervalHours <= intervalHours ? byHours : { intervalHours, intervalFrom: 'lip travel', source: asGiven };
+}
+
+function hoursIntervalOf(machine: Machine, position: Position): Interval {
   if (position.serviceIntervalHours !== undefined) return { intervalHours: position.serviceIntervalHours, intervalFrom: 'position', source: asGiven };
   if (machine.serviceIntervalHours !== undefined) return { intervalHours: machine.serviceIntervalHours, intervalFrom: 'machine', source: asGiven };
   if (machine.kind === 'small two-stroke') {

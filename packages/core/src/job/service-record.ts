@@ -2,16 +2,17 @@ import * as z from 'zod/mini';
 import { measuredSize } from '../measure/index.js';
 import { candourFields, choiceField, commonPractice, defineCalculation, findingField, outputNumber, plainGeometry, readWithin, source, supporting, textField, wholeNumberField, type Finding, type WorkingStep } from '../result/index.js';
 import { largestUsefulBoreMm, lipSpeed } from '../seal/index.js';
-import { dateField, dateOf, dayNumberOf } from './calendar-day.js';
+import { dateField, dayNumberOf } from './calendar-day.js';
 import { findPosition } from './find-position.js';
-import { medianOf, slopeConfidence, theilSen, type RobustSlope } from './internal/theil-sen.js';
-import { nextDue, type NextDue } from './next-due.js';
+import { boreTrendField, boreTrendOf, type BoreTrend } from './internal/bore-trend.js';
+import { dueReasons, earliestDue, type Due } from './internal/earliest-due.js';
+import { medianOf } from './internal/theil-sen.js';
+import { nextDue } from './next-due.js';
 import { readWorkshop } from './read-workshop-file.js';
 import { situationOf } from './situation-of.js';
 import type { Machine, Position, SealPart, WorkshopFile } from './workshop-file-field.js';
 
 const maybe = (label: string, unit: string) => z.nullable(outputNumber(label, unit));
-const reasons = ['hour meter', 'calendar', 'growth of the bore'] as const;
 
 const inputField = z.strictObject({
   workshop: z.unknown().check(z.meta({ label: 'workshop file', unit: '', help: 'a JSON object with "format": "seatwright"; its schema is `seatwright schema workshop-file`' })),
@@ -31,29 +32,16 @@ const entryField = z.strictObject({
   shaftMm: maybe('shaft as measured then', 'mm'),
 });
 
-const trendField = z.strictObject({
-  limitMm: outputNumber('largest bore that keeps the hold', 'mm'),
-  levelMm: outputNumber('bore now, by the line', 'mm'),
-  growthPerChangeUm: outputNumber('growth with each change', 'µm'),
-  growthPerChangeLowUm: maybe('that, low end', 'µm'),
-  growthPerChangeHighUm: maybe('that, high end', 'µm'),
-  growthPer100HoursUm: maybe('growth in 100 hours', 'µm'),
-  confidenceProbability: outputNumber('level of the interval', ''),
-  changesLeftEarliestCount: maybe('changes until it leaves the limit, earliest', ''),
-  changesLeftProbableCount: maybe('changes until it leaves the limit, probable', ''),
-  changesLeftLatestCount: maybe('changes until it leaves the limit, latest; none: not within sight', ''),
-});
-
 const outputField = z.strictObject({
   machine: z.string().check(z.meta({ label: 'machine', unit: '' })),
   position: z.string().check(z.meta({ label: 'position', unit: '' })),
   changes: z.readonly(z.array(entryField)),
   medianIntervalHours: maybe('hours between changes, median', 'h'),
   lipTravelToDateKm: maybe('how far the lips have slid, all hours on record', 'km'),
-  boreTrend: z.nullable(trendField),
+  boreTrend: z.nullable(boreTrendField),
   dueDate: z.nullable(z.string().check(z.meta({ label: 'day when due next', unit: '' }))),
   dueAtHours: maybe('hour meter when due next', 'h'),
-  dueBy: z.nullable(choiceField(reasons, { label: 'what makes it due' })),
+  dueBy: z.nullable(choiceField(dueReasons, { label: 'what makes it due' })),
   overdueHours: maybe('hours over; none: not over', 'h'),
   overdueDays: maybe('days over; none: not over', 'days'),
   findings: z.readonly(z.array(findingField)),
@@ -62,14 +50,13 @@ const outputField = z.strictObject({
 
 export type ServiceRecordOutput = z.infer<typeof outputField>;
 type Entry = ServiceRecordOutput['changes'][number];
-type Trend = ServiceRecordOutput['boreTrend'];
 
 const sen = source('sen-1968', 'memory', 'slope and its interval by ranks');
 const usualForecastCount = 20;
 
 /** What the record of past renewals says: intervals, lip travel, how the bore grows, and when the next renewal is due and by what.
- * Due is the earliest of hour meter, calendar and growth of the bore. Growth by Theil–Sen, which single bad readings do not bend;
- * a forecast only with four measured changes, and only as far ahead as asked.
+ * Due is the earliest of hour meter, lip travel, calendar and growth of the bore, counted from the last renewal of the seal. Growth by
+ * Theil–Sen, which single bad readings do not bend; a forecast only with five measured changes, and only as far ahead as asked.
  * @returns the changes in order, the trend [µm per change and per 100 h] with its interval, next due
  * @throws CalculationError invalid-input
  * @source sen-1968 (held as: memory); common-practice
@@ -86,18 +73,17 @@ export const serviceRecord = defineCalculation({
     const speedMps = speedOf(workshop, position);
     const trend = trendOf(workshop, position, changes, input.forecastChangeCount ?? usualForecastCount);
     const next = nextDue(machine, position, speedMps, input.asOfDate);
-    const due = dueOf(machine, position, changes, next, trend, input.asOfDate);
-    const intervals = changes.flatMap(({ sinceBeforeHours }) => (sinceBeforeHours === null ? [] : [sinceBeforeHours])).toSorted((a, b) => a - b);
+    const due = earliestDue(machine, position, next, trend, input.asOfDate);
     const hours = hoursOnRecord(machine, changes);
     return {
       machine: machine.name,
       position: position.name,
       changes,
-      medianIntervalHours: intervals.length === 0 ? null : medianOf(intervals),
+      medianIntervalHours: medianIntervalOf(changes),
       lipTravelToDateKm: speedMps === null || hours === null ? null : speedMps * hours * 3.6,
       boreTrend: trend,
       ...due,
-      findings: findingsOf(changes, trend, due),
+      findings: [...findingsOf(changes, trend, due), ...meterFindings(machine, changes)],
       assumptions: [],
       notChecked: ['wear-goes-on-as-before', ...(changes.some(({ boreMm }) => boreMm === null) ? ['changes-without-reading'] : [])],
     };
@@ -150,77 +136,34 @@ function sealOf({ parts }: Position): SealPart | null {
   return parts.find((part): part is SealPart => part.kind === 'seal') ?? null;
 }
 
-/** Hours that the record spans: to the hour meter now, or to the last change. */
+/** Hours that the record spans: to the hour meter now or to the last change, whichever stands higher. */
 function hoursOnRecord(machine: Machine, changes: readonly Entry[]): number | null {
   const meters = changes.flatMap(({ hourMeterHours }) => (hourMeterHours === null ? [] : [hourMeterHours]));
   const [first] = meters;
-  const last = machine.hourMeterHours ?? meters.at(-1);
-  return first === undefined || last === undefined || last < first ? null : last - first;
+  return first === undefined ? null : Math.max(...meters, machine.hourMeterHours ?? first) - first;
 }
 
-function trendOf(workshop: WorkshopFile, position: Position, changes: readonly Entry[], aheadCount: number): Trend {
+function medianIntervalOf(changes: readonly Entry[]): number | null {
+  const intervals = changes.flatMap(({ sinceBeforeHours }) => (sinceBeforeHours === null ? [] : [sinceBeforeHours])).toSorted((a, b) => a - b);
+  return intervals.length === 0 ? null : medianOf(intervals);
+}
+
+function trendOf(workshop: WorkshopFile, position: Position, changes: readonly Entry[], aheadCount: number): BoreTrend | null {
   const part = sealOf(position);
-  const measured = changes.map((entry, i) => ({ ...entry, i })).filter((entry): entry is typeof entry & { boreMm: number } => entry.boreMm !== null);
   const limitMm = part === null ? null : largestUsefulBoreMm(situationOf(workshop, position, part));
-  const byChange = theilSen(measured.map(({ i, boreMm }) => ({ x: i, y: boreMm * 1000 })));
-  if (limitMm === null || byChange === null) return null;
-  const withHours = measured.flatMap(({ boreMm, hourMeterHours }) => (hourMeterHours === null ? [] : [{ x: hourMeterHours / 100, y: boreMm * 1000 }]));
-  const levelMm = byChange.levelAtLast / 1000;
-  const left = changesLeft(byChange, limitMm * 1000 - byChange.levelAtLast, aheadCount);
-  return {
-    limitMm,
-    levelMm,
-    growthPerChangeUm: byChange.slope,
-    growthPerChangeLowUm: byChange.interval?.low ?? null,
-    growthPerChangeHighUm: byChange.interval?.high ?? null,
-    growthPer100HoursUm: withHours.length === measured.length ? (theilSen(withHours)?.slope ?? null) : null,
-    confidenceProbability: slopeConfidence,
-    ...left,
-  };
+  if (limitMm === null) return null;
+  const measured = changes.flatMap(({ boreMm, hourMeterHours }, i) => (boreMm === null ? [] : [{ i, boreMm, hourMeterHours }]));
+  const intervalHours = medianIntervalOf(changes);
+  return boreTrendOf(measured, limitMm, { changeCount: aheadCount, hours: intervalHours === null ? null : intervalHours * aheadCount });
 }
 
-/** Whole changes until the line meets the limit; nothing beyond how far one looks ahead, and no forecast without an interval. */
-function changesLeft({ slope, interval }: RobustSlope, roomUm: number, aheadCount: number) {
-  const at = (um: number): number | null => {
-    if (roomUm <= 0) return 0;
-    const count = um > 0 ? Math.ceil(roomUm / um - 1e-9) : Infinity;
-    return count <= aheadCount ? count : null;
-  };
-  if (interval === null) return { changesLeftEarliestCount: null, changesLeftProbableCount: null, changesLeftLatestCount: null };
-  return { changesLeftEarliestCount: at(interval.high), changesLeftProbableCount: at(slope), changesLeftLatestCount: at(interval.low) };
+/** A meter in the file that stands behind its own record was not written anew. */
+function meterFindings({ hourMeterHours }: Machine, changes: readonly Entry[]): readonly Finding[] {
+  const most = Math.max(...changes.map((entry) => entry.hourMeterHours ?? -1));
+  return hourMeterHours === undefined || hourMeterHours >= most ? [] : [supporting('hour-meter-behind-record', 'note', { meterHours: hourMeterHours, recordHours: most }, plainGeometry)];
 }
 
-type Due = Pick<ServiceRecordOutput, 'dueDate' | 'dueAtHours' | 'dueBy' | 'overdueHours' | 'overdueDays'>;
-
-/** The earliest of hour meter, calendar and growth, counted from the last change on record. */
-function dueOf(machine: Machine, position: Position, changes: readonly Entry[], next: NextDue, trend: Trend, asOfDate: string | undefined): Due {
-  const last = changes.at(-1);
-  const lastDay = last === undefined ? null : dayNumberOf(last.date);
-  const now = machine.hourMeterHours ?? null;
-  const dueAtHours = last?.hourMeterHours == null || next.intervalHours === null ? null : last.hourMeterHours + next.intervalHours;
-  const perYear = position.running?.hoursPerYear;
-  const hourDay = lastDay === null || next.intervalHours === null || perYear === undefined || perYear <= 0 ? null : lastDay + Math.floor((next.intervalHours / perYear) * 365.25);
-  const days = position.serviceIntervalDays ?? machine.serviceIntervalDays;
-  const calendarDay = lastDay === null || days === undefined ? null : lastDay + days;
-  const isGrown = trend !== null && trend.levelMm >= trend.limitMm;
-  const candidates = [
-    ...(isGrown && lastDay !== null ? [{ by: 'growth of the bore', day: lastDay } as const] : []),
-    ...(calendarDay === null ? [] : [{ by: 'calendar', day: calendarDay } as const]),
-    ...(hourDay === null ? [] : [{ by: 'hour meter', day: hourDay } as const]),
-  ].toSorted((a, b) => a.day - b.day);
-  const today = asOfDate === undefined ? null : dayNumberOf(asOfDate);
-  const overdueHours = now !== null && dueAtHours !== null && now > dueAtHours ? now - dueAtHours : null;
-  const first = candidates[0];
-  return {
-    dueDate: first === undefined ? null : dateOf(first.day),
-    dueAtHours,
-    dueBy: overdueHours !== null ? 'hour meter' : (first?.by ?? (dueAtHours === null ? null : 'hour meter')),
-    overdueHours,
-    overdueDays: today !== null && first !== undefined && today > first.day ? today - first.day : null,
-  };
-}
-
-function findingsOf(changes: readonly Entry[], trend: Trend, due: Due): readonly Finding[] {
+function findingsOf(changes: readonly Entry[], trend: BoreTrend | null, due: Due): readonly Finding[] {
   const findings: Finding[] = [];
   if (changes.length === 0) findings.push(supporting('record-is-empty', 'note', {}, commonPractice));
   if (due.overdueHours !== null) findings.push(supporting('overdue-by-hours', 'care', { overHours: due.overdueHours }, commonPractice));

@@ -4,7 +4,7 @@ import { toolField } from '../handwork/index.js';
 import { instrumentField, readingsField } from '../measure/index.js';
 import { materialField } from '../material/index.js';
 import { forceField, hoursField, lengthField } from '../quantity/index.js';
-import { choiceField, textField, wholeNumberField, yesNoField } from '../result/index.js';
+import { choiceField, numberField, textField, wholeNumberField, yesNoField } from '../result/index.js';
 import { boreField, requirementSetField, runningField, sealShape, seatField, shaftField, situationShape, wearTrackField } from '../seal/index.js';
 import { dateField } from './calendar-day.js';
 
@@ -62,6 +62,9 @@ export const changeField = z.strictObject({
   renewed: choiceField(['seal', 'bearing', 'seal and bearing'], { label: 'what was renewed' }),
   boreReadings: z.optional(z.array(readingsField).check(z.maxLength(20))),
   shaftReadings: z.optional(z.array(readingsField).check(z.maxLength(20))),
+  found: z.optional(choiceField(['dry', 'damp', 'leaking'], { label: 'the old seal as it was found' })),
+  fitted: z.optional(textField({ label: 'what was fitted: sizes, construction, material' })),
+  oldDepthMm: z.optional(z.array(lengthField({ label: 'depth of the old seal below the face', unit: 'mm', from: -50, upTo: 500 })).check(z.maxLength(12))),
   depthMm: z.optional(z.array(lengthField({ label: 'depth of the new seal below the face', unit: 'mm', from: -50, upTo: 500 })).check(z.maxLength(12))),
   note: noteField,
 });
@@ -84,6 +87,7 @@ const positionField = z.strictObject({
   behind: situationShape.behind,
   serviceIntervalHours: z.optional(hoursField({ label: 'service interval of this position', unit: 'h', over: 0, upTo: 100_000 })),
   serviceIntervalDays: z.optional(wholeNumberField({ label: 'longest time between renewals of this position', unit: 'days', from: 1, upTo: 36_525 })),
+  serviceLipTravelKm: z.optional(numberField({ label: 'longest lip travel between renewals of this position', unit: 'km', over: 0, upTo: 10_000_000 })),
   changes: z.optional(z.array(changeField).check(z.maxLength(1000))),
   note: noteField,
 });
