@@ -43,6 +43,47 @@ test('leak-check: words, working and numbers hold; more time, a finer gauge and 
   );
 });
 
+test('leak-check: the same readings backwards in time are the same leak the other way; units do not matter', () => {
+  fc.assert(
+    fc.property(holds, fc.integer({ min: 1, max: 99 }), ({ startPressureMpa, ...rest }, percent) => {
+      const endPressureMpa = (startPressureMpa * percent) / 100;
+      const { startTemperatureC, endTemperatureC, ...others } = rest;
+      const swapped = startTemperatureC === undefined || endTemperatureC === undefined ? {} : { startTemperatureC: endTemperatureC, endTemperatureC: startTemperatureC };
+      const there = leakCheck.compute({ ...rest, startPressureMpa, endPressureMpa });
+      const back = leakCheck.compute({ ...others, ...swapped, startPressureMpa: endPressureMpa, endPressureMpa: startPressureMpa });
+      expect(back.leakPaM3PerS).toBeCloseTo(-there.leakPaM3PerS, 9);
+      const inBar = leakCheck.run({ ...rest, holdHours: `${rest.holdHours * 3600} s`, startPressureMpa: `${startPressureMpa * 10} bar`, endPressureMpa: `${endPressureMpa * 1000} kPa` });
+      expect(inBar.leakMlPerMin / (there.leakMlPerMin || 1)).toBeCloseTo(there.leakMlPerMin === 0 ? inBar.leakMlPerMin : 1, 5);
+    }),
+    { numRuns },
+  );
+});
+
+test('leak-check: after the time told the gauge decides; where none is told, ten times as long does not', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 40 }), fc.integer({ min: -40, max: 40 }), fc.constantFrom(0, 2, 10), fc.constantFrom(0.00005, 0.0016), (dropTenthKpa, offPercent, volumeErrorPercent, gaugeErrorMpa) => {
+      const dropMpa = dropTenthKpa / 1e4;
+      // Temperatures and gauge as given, the same leak for as long as it takes: the pressure falls evenly.
+      const held = (times: number, limitMlPerMin?: number) => leakCheck.compute({ volumeCm3: 500, startPressureMpa: 0.05, endPressureMpa: 0.05 - dropMpa * times, holdHours: 0.1 * times, gaugeErrorMpa, volumeErrorPercent, temperatureErrorK: 1e-6, ...(limitMlPerMin === undefined ? {} : { limitMlPerMin }) });
+      const limit = held(1).leakMlPerMin * (1 + (offPercent + 0.5) / 100);
+      const first = held(1, limit);
+      if (first.verdict !== 'cannot tell') expect(first.holdToDecideHours).toBeNull();
+      else if (first.holdToDecideHours === null) {
+        expect(first.findings[0]?.code).toBe('leak-too-near-limit');
+        expect(held(Math.min(10, 0.05 / dropMpa), limit).verdict).toBe('cannot tell');
+      } else expect(held((first.holdToDecideHours / 0.1) * 1.000001, limit).verdict).not.toBe('cannot tell');
+    }),
+    { numRuns },
+  );
+});
+
+test('leak-check: a coarse step of the gauge widens, a fine one hardly', () => {
+  const test = { volumeCm3: 300, startPressureMpa: 0.05, endPressureMpa: 0.04, holdHours: 0.1 };
+  const [none, fine, coarse] = [undefined, 0.00001, 0.005].map((gaugeStepMpa) => leakCheck.compute({ ...test, ...(gaugeStepMpa === undefined ? {} : { gaugeStepMpa }) }).leakUncertaintyMlPerMin);
+  expect(fine).toBeCloseTo(none ?? 0, 4);
+  expect(coarse).toBeGreaterThan((none ?? 0) * 1.3);
+});
+
 test('a tight part that warms or cools does not leak; its pressure moves by the gas law', () => {
   fc.assert(
     fc.property(fc.integer({ min: 5, max: 200 }), fc.integer({ min: 0, max: 50 }), fc.integer({ min: 0, max: 50 }), (kpa, startTemperatureC, endTemperatureC) => {
@@ -70,7 +111,11 @@ test('a hole at sonic flow: 0.1 mm passes some 0.1 L/min at 2 bar over the air (
 
 test('leak-search: every check and outcome has words; answers only narrow; the search ends', () => {
   for (const check of leakCheckNames) expect(english.steps[`leak-${check}`], check).toBeDefined();
-  for (const suspect of suspects) expect(english.findings[`suspect-${suspect}`], suspect).toBeDefined();
+  for (const suspect of suspects) {
+    expect(english.findings[`suspect-${suspect}`], suspect).toBeDefined();
+    expect(english.values[suspect], suspect).toBeDefined();
+    expect(leakCheckNames.some((check) => Object.values(outcomesOf(check)).some(({ convicts }) => convicts.includes(suspect))), suspect).toBe(true);
+  }
   const answer = fc.constantFrom(...leakCheckNames).chain((check) => fc.constantFrom(...Object.keys(outcomesOf(check))).map((outcome) => ({ check, outcome })));
   fc.assert(
     fc.property(fc.uniqueArray(answer, { selector: ({ check }) => check, maxLength: 13 }), fc.boolean(), (answers, isTwoStrokeCrankcase) => {
@@ -107,7 +152,7 @@ test('disputed points: an answer and evidence in words for each, the weightiest 
     expectWords({ findings: [answer, ...evidence.map(({ finding }) => finding)], assumptions: [], notChecked: [] });
     expect(evidence.length).toBeGreaterThan(1);
     for (const { weight, finding } of evidence) {
-      if (weight === 'standard' || weight === 'handbook' || weight === 'maker or army manual' || weight === 'trade article') expect(finding.source.held).toBe('page');
+      if (weight === 'published standard' || weight === 'handbook' || weight === 'maker or army manual' || weight === 'trade article') expect(finding.source.held).toBe('page');
       else expect(finding.source.held).not.toBe('page');
     }
   }

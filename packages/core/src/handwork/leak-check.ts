@@ -15,6 +15,7 @@ const inputField = z
     endTemperatureC: z.optional(temperatureField({ label: 'temperature of the part at the end', unit: '°C', from: -40, upTo: 150 })),
     airPressureMpa: z.optional(pressureField({ label: 'pressure of the air around, not reduced to sea level', unit: 'MPa', from: 0.05, upTo: 0.11, typical: '0.1013' })),
     gaugeErrorMpa: z.optional(pressureField({ label: 'the gauge may be off by, plus or minus', unit: 'MPa', over: 0, upTo: 0.1 })),
+    gaugeStepMpa: z.optional(pressureField({ label: 'smallest step that is read on the gauge', unit: 'MPa', over: 0, upTo: 0.1 })),
     temperatureErrorK: z.optional(temperatureDifferenceField({ label: 'the temperatures may be off by, plus or minus', unit: 'K', over: 0, upTo: 20 })),
     volumeErrorPercent: z.optional(numberField({ label: 'the volume may be off by, plus or minus', unit: '%', from: 0, upTo: 100 })),
     limitDropMpa: z.optional(pressureField({ label: 'largest permitted change of pressure in the same time', unit: 'MPa', over: 0, upTo: 1 })),
@@ -34,7 +35,7 @@ const outputField = z.strictObject({
   limitMlPerMin: z.nullable(outputNumber('permitted leak', 'mL/min')),
   pressureByHeatMpa: outputNumber('change of pressure that the change of temperature alone makes', 'MPa'),
   equivalentHoleMm: z.nullable(spanField('diameter of one round hole that leaks as much', 'mm')),
-  holdToDecideHours: z.nullable(outputNumber('time after which this gauge would decide, if it goes on alike', 'h')),
+  holdToDecideHours: z.nullable(outputNumber('time after which this gauge would decide, if it goes on alike; none: decided, or waiting does not help', 'h')),
   findings: z.readonly(z.array(findingField)),
   cautions: z.readonly(z.array(z.string().check(z.meta({ label: 'caution', unit: '' })))),
   ...candourFields,
@@ -73,9 +74,8 @@ export const leakCheck = defineCalculation({
     const leakMlPerMin = mlPerMin(test.leakPaM3PerS);
     const leakUncertaintyMlPerMin = mlPerMin(test.uncertaintyPaM3PerS);
     const limitMlPerMin = limitOf(input, test);
-    const findings = findingsOf(input, leakMlPerMin, leakUncertaintyMlPerMin, limitMlPerMin);
-    const apart = limitMlPerMin === null ? 0 : Math.abs(limitMlPerMin - leakMlPerMin);
-    const isOpen = limitMlPerMin !== null && apart < leakUncertaintyMlPerMin;
+    const holdToDecideHours = holdToDecide(input, test, limitMlPerMin);
+    const findings = findingsOf(input, { leak: leakMlPerMin, uncertainty: leakUncertaintyMlPerMin, limit: limitMlPerMin, isWorthWaiting: holdToDecideHours !== null });
     return {
       verdict: verdictOf(findings),
       leakMlPerMin,
@@ -84,11 +84,11 @@ export const leakCheck = defineCalculation({
       limitMlPerMin,
       pressureByHeatMpa: test.byHeatPa / 1e6,
       equivalentHoleMm: holeOf(test),
-      holdToDecideHours: isOpen && apart > 0 ? (input.holdHours * leakUncertaintyMlPerMin) / apart : null,
+      holdToDecideHours,
       findings,
       cautions: ['test-pressure-low', 'blanks-fly', 'no-oxygen', ...(input.startPressureMpa < 0 ? ['suction-turns-lips'] : []), 'machine-cannot-start'],
       assumptions: assumptionsOf(input),
-      notChecked: ['gauge-was-checked', 'what-expands-under-test', ...(input.startTemperatureC === undefined ? ['temperature-during-hold'] : [])],
+      notChecked: ['gauge-was-checked', 'what-expands-under-test', ...(input.gaugeStepMpa === undefined ? ['gauge-step'] : []), ...(input.startTemperatureC === undefined ? ['temperature-during-hold'] : [])],
     };
   },
   explain(input, output): readonly WorkingStep[] {
@@ -121,6 +121,9 @@ interface Test {
   readonly seconds: number;
   readonly leakPaM3PerS: number;
   readonly uncertaintyPaM3PerS: number;
+  /** Parts of it: what a longer hold makes smaller, and what it does not. */
+  readonly byHold: number;
+  readonly byVolume: number;
   readonly byHeatPa: number;
 }
 
@@ -133,10 +136,21 @@ function testOf(input: LeakCheckInput): Test {
   const perSecond = (v * referenceK) / seconds;
   const leak = perSecond * (p1 / t1 - p2 / t2) * Math.sign(input.startPressureMpa);
   const standard = (halfWidth: number) => halfWidth / Math.sqrt(3);
-  const pressureU = standard((input.gaugeErrorMpa ?? usual.gaugeErrorMpa) * 1e6);
+  const pressureU = Math.hypot(standard((input.gaugeErrorMpa ?? usual.gaugeErrorMpa) * 1e6), standard(((input.gaugeStepMpa ?? 0) * 1e6) / 2));
   const temperatureU = standard(input.temperatureErrorK ?? usual.temperatureErrorK);
-  const parts = [(perSecond * pressureU) / t1, (perSecond * pressureU) / t2, (perSecond * p1 * temperatureU) / t1 ** 2, (perSecond * p2 * temperatureU) / t2 ** 2, leak * standard((input.volumeErrorPercent ?? usual.volumeErrorPercent) / 100)];
-  return { v, p1, p2, t1, t2, airPa, seconds, leakPaM3PerS: leak + 0, uncertaintyPaM3PerS: 2 * Math.hypot(...parts), byHeatPa: (p1 * t2) / t1 - p1 };
+  const byHold = 2 * Math.hypot((perSecond * pressureU) / t1, (perSecond * pressureU) / t2, (perSecond * p1 * temperatureU) / t1 ** 2, (perSecond * p2 * temperatureU) / t2 ** 2);
+  const byVolume = 2 * Math.abs(leak) * standard((input.volumeErrorPercent ?? usual.volumeErrorPercent) / 100);
+  return { v, p1, p2, t1, t2, airPa, seconds, leakPaM3PerS: leak + 0, uncertaintyPaM3PerS: Math.hypot(byHold, byVolume), byHold, byVolume, byHeatPa: (p1 * t2) / t1 - p1 };
+}
+
+/** Time after which leak and limit would stand apart. Waiting makes the share of gauge and temperature smaller, not that of the volume, and ends when the pressure is gone. */
+function holdToDecide({ holdHours }: LeakCheckInput, { v, p1, t1, airPa, seconds, leakPaM3PerS, uncertaintyPaM3PerS, byHold, byVolume }: Test, limitMlPerMin: number | null): number | null {
+  if (limitMlPerMin === null) return null;
+  const apart = Math.abs((limitMlPerMin * atmospherePa) / 60e6 - leakPaM3PerS);
+  if (apart >= uncertaintyPaM3PerS || apart <= byVolume) return null;
+  const timesAsLong = byHold / Math.sqrt(apart ** 2 - byVolume ** 2);
+  const mostToLose = (v * Math.abs(p1 - airPa) * referenceK) / t1;
+  return leakPaM3PerS * seconds * timesAsLong > mostToLose ? null : holdHours * timesAsLong;
 }
 
 function mlPerMin(paM3PerS: number): number {
@@ -167,13 +181,21 @@ function holeOf(test: Test): Span | null {
   return { low: diameterMm(discharge.high), high: diameterMm(discharge.low) };
 }
 
-function findingsOf(input: LeakCheckInput, leak: number, uncertainty: number, limit: number | null): readonly Finding[] {
+interface Outcome {
+  readonly leak: number;
+  readonly uncertainty: number;
+  readonly limit: number | null;
+  readonly isWorthWaiting: boolean;
+}
+
+function findingsOf(input: LeakCheckInput, { leak, uncertainty, limit, isWorthWaiting }: Outcome): readonly Finding[] {
   const findings: Finding[] = [];
   const numbers = { leakMlPerMin: leak, uncertaintyMlPerMin: uncertainty, ...(limit === null ? {} : { limitMlPerMin: limit }) };
   if (limit === null) findings.push(deciding('leak-limit-not-given', 'unknown', numbers, commonPractice, 'limitDropMpa'));
   else if (leak + uncertainty <= limit) findings.push(deciding('holds-air', 'good', numbers, gum));
   else if (leak - uncertainty > limit) findings.push(deciding('leaks-air', 'bad', numbers, gum));
-  else findings.push(deciding('leak-cannot-tell', 'unknown', numbers, gum, 'holdHours'));
+  else if (isWorthWaiting) findings.push(deciding('leak-cannot-tell', 'unknown', numbers, gum, 'holdHours'));
+  else findings.push(deciding('leak-too-near-limit', 'unknown', numbers, gum, 'gaugeErrorMpa'));
   if (leak > uncertainty) findings.push(supporting('leak-is-real', limit === null || leak > limit ? 'care' : 'note', numbers, gum));
   const lip = standingPressureLimit();
   if (Math.abs(input.startPressureMpa) > lip.pressureMaxMpa) findings.push(supporting('test-pressure-over-lip', 'care', { testMpa: Math.abs(input.startPressureMpa), limitMpa: lip.pressureMaxMpa }, lip.source));

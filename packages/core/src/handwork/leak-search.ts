@@ -9,10 +9,19 @@ const inputField = z.strictObject({
   isTwoStrokeCrankcase: z.optional(z.boolean().check(z.meta({ label: 'a two-stroke crankcase, without an oil level', unit: '' }))),
 });
 
+const suspectField = choiceField(suspects, { label: 'what may be behind it' });
+
+/** What one outcome would say of those still suspected. */
+const outcomeField = z.strictObject({
+  outcome: z.string().check(z.meta({ label: 'what may be found', unit: '' })),
+  finds: z.readonly(z.array(suspectField)),
+  clears: z.readonly(z.array(suspectField)),
+});
+
 const outputField = z.strictObject({
   found: z.readonly(z.array(findingField)),
   suspects: z.readonly(z.array(findingField)),
-  nextChecks: z.readonly(z.array(z.strictObject({ check: choiceField(leakCheckNames as [LeakCheckName, ...LeakCheckName[]], { label: 'check to make' }), step: planStepField, outcomes: z.readonly(z.array(z.string().check(z.meta({ label: 'what may be found', unit: '' })))) }))),
+  nextChecks: z.readonly(z.array(z.strictObject({ check: choiceField(leakCheckNames as [LeakCheckName, ...LeakCheckName[]], { label: 'check to make' }), step: planStepField, outcomes: z.readonly(z.array(outcomeField)) }))),
   ...candourFields,
 });
 
@@ -51,13 +60,17 @@ export const leakSearch = defineCalculation({
     return {
       found: suspects.filter((suspect) => convicted.has(suspect)).map((suspect) => supporting(`suspect-${suspect}`, 'care', {}, commonPractice)),
       suspects: open.map((suspect) => supporting(`suspect-${suspect}`, 'note', {}, commonPractice)),
-      nextChecks: nextChecks.map((check) => ({ check, step: planStep(`leak-${check}`, {}, commonPractice, cautions[check] ?? []), outcomes: Object.keys(outcomesOf(check)) })),
+      nextChecks: nextChecks.map((check) => ({ check, step: planStep(`leak-${check}`, {}, commonPractice, cautions[check] ?? []), outcomes: meaningsOf(check, open) })),
       assumptions: [],
       notChecked: ['leak-with-two-causes', 'sweat-or-leak'],
     };
   },
   explain: () => [],
 });
+
+function meaningsOf(check: LeakCheckName, open: readonly Suspect[]): z.infer<typeof outcomeField>[] {
+  return Object.entries(outcomesOf(check)).map(([outcome, { clears, convicts }]) => ({ outcome, finds: convicts.filter((suspect) => open.includes(suspect)), clears: clears.filter((suspect) => open.includes(suspect)) }));
+}
 
 const cautions: Readonly<Partial<Record<LeakCheckName, readonly string[]>>> = {
   'clean-dust-and-run': ['spinning-parts', 'hot-parts'],

@@ -1,7 +1,7 @@
 import { commonPractice, source, type SourceReference } from '../../result/index.js';
 
 /** How much a piece of evidence weighs, from most to least. */
-export const weights = ['standard', 'handbook', 'maker or army manual', 'trade article', 'common practice', 'memory'] as const;
+export const weights = ['published standard', 'handbook', 'maker or army manual', 'trade article', 'common practice', 'memory'] as const;
 export type Weight = (typeof weights)[number];
 
 interface Evidence {
@@ -32,10 +32,10 @@ export const disputedPoints = [
   point('lip-faces', ['fluid-side', 'maker or army manual', manuals], ['old-mark', 'common practice', commonPractice], ['purged-hub', 'memory', memory], ['two-stroke', 'common practice', source('engine-service-practice', 'practice')]),
   point('several-seals', ['hole-between', 'common practice', commonPractice], ['grease-between', 'maker or army manual', manuals], ['back-to-back', 'common practice', commonPractice]),
   point('helix-ribs', ['seen-from-air', 'memory', memory], ['one-way-only', 'memory', memory]),
-  point('polish', ['ra-window', 'standard', din('shaft roughness 0.2 to 0.8 µm')], ['no-lead', 'handbook', rma('lead')], ['grit-is-no-ra', 'memory', memory], ['too-smooth', 'handbook', rma('shaft roughness not below 0.2 µm')]),
+  point('polish', ['ra-window', 'published standard', din('shaft roughness 0.2 to 0.8 µm')], ['no-lead', 'handbook', rma('lead')], ['grit-is-no-ra', 'memory', memory], ['too-smooth', 'handbook', rma('shaft roughness not below 0.2 µm')]),
   point('scratch', ['along-leaks', 'common practice', commonPractice], ['round-seldom', 'common practice', commonPractice], ['nail', 'trade article', trade]),
   point('sealant', ['no-hold', 'common practice', commonPractice], ['rough-bore', 'handbook', rma('bore roughness')], ['none-on-rubber', 'memory', memory]),
-  point('thinner-shaft', ['h11', 'standard', din('shaft h11')], ['sleeve-instead', 'maker or army manual', army], ['refused', 'common practice', commonPractice]),
+  point('thinner-shaft', ['h11', 'published standard', din('shaft h11')], ['sleeve-instead', 'maker or army manual', army], ['refused', 'common practice', commonPractice]),
 ] as const satisfies readonly DisputedPoint[];
 
 export const pointNames = disputedPoints.map(({ point: name }) => name);

@@ -1,11 +1,11 @@
 /** What may be behind a leak after fitting, the most usual first. */
 export const suspects = [
-  'lip-hurt-on-the-way-in', 'lip-turned-over', 'spring-off', 'lip-wrong-way-round', 'lip-for-other-rotation', 'track-worn', 'track-scratched', 'track-with-lead',
+  'lip-hurt-on-the-way-in', 'lip-turned-over', 'spring-off', 'lip-wrong-way-round', 'lip-for-other-rotation', 'track-worn', 'track-scratched', 'track-with-lead', 'sleeve-not-tight',
   'rim-loose', 'rim-scored', 'seal-crooked', 'level-too-high', 'breather-blocked', 'joint-beside', 'wall-porous',
 ] as const;
 export type Suspect = (typeof suspects)[number];
 
-const ofLip: readonly Suspect[] = ['lip-hurt-on-the-way-in', 'lip-turned-over', 'spring-off', 'lip-wrong-way-round', 'lip-for-other-rotation', 'track-worn', 'track-scratched', 'track-with-lead', 'seal-crooked'];
+const ofLip: readonly Suspect[] = ['lip-hurt-on-the-way-in', 'lip-turned-over', 'spring-off', 'lip-wrong-way-round', 'lip-for-other-rotation', 'track-worn', 'track-scratched', 'track-with-lead', 'sleeve-not-tight', 'seal-crooked'];
 const ofRim: readonly Suspect[] = ['rim-loose', 'rim-scored'];
 const elsewhere: readonly Suspect[] = ['joint-beside', 'wall-porous'];
 const runningOnly: readonly Suspect[] = ['lip-for-other-rotation', 'track-with-lead'];
@@ -32,6 +32,7 @@ export const leakChecks = {
   'which-way-the-lip-faces': { 'toward the fluid': says(['lip-wrong-way-round']), 'away from it': says([], ['lip-wrong-way-round']) },
   'mark-of-rotation': { 'none, or right': says(['lip-for-other-rotation']), 'the other way': says([], ['lip-for-other-rotation']) },
   'depth-at-four-points': { even: says(['seal-crooked']), uneven: says([], ['seal-crooked']) },
+  'repair-sleeve': { 'none on the shaft': says(['sleeve-not-tight']), 'sits still, dry at its edge': says(['sleeve-not-tight']), 'has turned, or wet from beneath': says([], ['sleeve-not-tight']) },
   'thread-on-turning-shaft': { 'stays where it is': says(['track-with-lead']), wanders: says([], ['track-with-lead']) },
   'soap-under-pressure': { 'bubbles at the shaft': says([...ofRim, ...elsewhere]), 'bubbles at the rim': says([...ofLip, ...elsewhere]), 'bubbles at a joint': says([...ofLip, ...ofRim], ['joint-beside']), 'no bubbles': says(elsewhere) },
   'seal-out-look-at-rim': { 'scored along': says(['rim-loose'], ['rim-scored']), 'shiny, never tight': says(['rim-scored'], ['rim-loose']), 'even all round': says(ofRim) },

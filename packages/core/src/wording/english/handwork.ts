@@ -7,6 +7,7 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
     'holds-air': { says: 'It holds: {leakMlPerMin} (± {uncertaintyMlPerMin}) of air, {limitMlPerMin} are permitted.' },
     'leaks-air': { says: 'It leaks {leakMlPerMin} (± {uncertaintyMlPerMin}) of air, more than the {limitMlPerMin} permitted.', todo: 'Search with soapy water: lips, rims, joints, plugs, hoses of the test itself.' },
     'leak-cannot-tell': { says: 'It leaks {leakMlPerMin} (± {uncertaintyMlPerMin}) of air; {limitMlPerMin} are permitted: this gauge cannot tell in this time.', todo: 'Wait longer, or take a finer gauge.' },
+    'leak-too-near-limit': { says: 'It leaks {leakMlPerMin} (± {uncertaintyMlPerMin}) of air; {limitMlPerMin} are permitted: too near to tell, and waiting longer does not help.', todo: 'Take a finer gauge and measure the volume more closely.' },
     'leak-is-real': { says: 'The fall of pressure is more than the gauge and the temperature can feign.' },
     'leak-below-nothing': { says: 'The pressure moved the other way by more than the gauge can feign: the part was still changing its temperature, or the readings are swapped.', todo: 'Wait until the part is as warm as the room and test again.' },
     'test-pressure-over-lip': { says: 'The test pressure ({testMpa}) is more than a plain lip is given at rest ({limitMpa}).', todo: "Only if the maker's manual asks for it." },
@@ -183,6 +184,7 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
     'in-look-for-leaks': 'Fill, run briefly, and look for leaks; look again when it is warm and once more cold.',
   },
   notChecked: {
+    'gauge-step': 'How finely the gauge can be read: give its smallest step, where that is coarser than its error.',
     'gauge-was-checked': 'Whether the gauge and its hoses hold by themselves: try them closed off first.',
     'what-expands-under-test': 'Hoses and covers that stretch: wait a minute after pumping before the first reading.',
     'temperature-during-hold': 'Whether the part changed its temperature meanwhile: 1 K moves the pressure by about 0.4 kPa.',
@@ -265,6 +267,7 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
   readings: {
     limitDropMpa: 'the permitted loss of pressure',
     holdHours: 'a longer hold',
+    gaugeErrorMpa: 'a finer gauge',
     toolsAtHand: 'the tools at hand',
     clearBehindMm: 'the room behind the seal',
     'bore.depthMm': 'the depth of the bore',

@@ -21,5 +21,5 @@ export const english: Catalogue = {
   effects: { ...fitsWords.effects, ...measuresWords.effects, ...jointWords.effects, ...sealWords.effects, ...bearingSeatWords.effects, ...bearingWorkWords.effects, ...handworkWords.effects, ...jobWords.effects },
   readings: { ...fitsWords.readings, ...measuresWords.readings, ...jointWords.readings, ...sealWords.readings, ...bearingSeatWords.readings, ...bearingWorkWords.readings, ...handworkWords.readings },
   labels: jobWords.labels,
-  values: { ...measuresWords.values, ...handworkWords.values, ...jobWords.values },
+  values: { ...measuresWords.values, ...handworkWords.values, ...leakWords.values, ...jobWords.values },
 };

@@ -17,8 +17,14 @@ export const facingAndRotation: Check = ({ situation }) => {
   if (seal.turns === undefined) notChecked.push('lip-rotation');
   if (made !== 'either way') {
     if (rotation === undefined) findings.push(deciding('rotation-missing', 'unknown', { made }, commonPractice, 'rotation'));
-    else if (rotation === 'both' || rotation !== made) findings.push(deciding('lip-made-for-other-rotation', 'bad', { made, rotation }, commonPractice));
+    else if (rotation === 'both' || fromAirSide(rotation, lipFacing ?? (fluidSide === 'outside' ? 'outward' : 'inward')) !== made) findings.push(deciding('lip-made-for-other-rotation', 'bad', { made, rotation }, commonPractice));
     else findings.push(deciding('lip-rotation-right', 'good', { made }, commonPractice));
   }
   return { findings, notChecked };
 };
+
+/** A shaft that turns clockwise for who stands outside turns the other way for who looks from inside, where the air side of a lip facing outward is. */
+function fromAirSide(rotation: 'clockwise' | 'counter-clockwise', lipFacing: 'inward' | 'outward'): 'clockwise' | 'counter-clockwise' {
+  if (lipFacing === 'inward') return rotation;
+  return rotation === 'clockwise' ? 'counter-clockwise' : 'clockwise';
+}
