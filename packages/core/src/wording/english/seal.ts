@@ -259,6 +259,8 @@ export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 
     'list-against-shelf': 'Whether the list is true: measure the seal that you take.',
     'shaft-runout': 'Runout of the turning shaft.',
     'shaft-offset': 'Offset of the shaft to the bore.',
+    'runout-by-speed': 'How much less runout the lip stands at this speed: no published figures held.',
+    'offset-by-diameter': 'How the offset allowed goes with the diameter of the shaft: no published figures held.',
     'wear-track': 'The old lip track: run a fingernail across it.',
     'lip-position-against-track': 'Where exactly the new lip runs against the old track.',
   },

@@ -76,11 +76,13 @@ const alignment: Check = ({ situation }) => {
     const code = shaft.runoutMm > runout.most.high ? 'runout-over' : shaft.runoutMm > runout.recommended.high ? 'runout-over-recommended' : 'runout-within';
     const limit = code === 'runout-over-recommended' ? runout.recommended : runout.most;
     findings.push(supporting(code, code === 'runout-within' ? 'good' : 'care', { runoutMm: shaft.runoutMm, limitMm: limit.high }, limit.source));
+    if (code !== 'runout-over') notChecked.push('runout-by-speed');
   }
   if (shaft?.offsetMm === undefined) notChecked.push('shaft-offset');
   else {
     const code = shaft.offsetMm > offset.high ? 'offset-over' : 'offset-within';
     findings.push(supporting(code, code === 'offset-over' ? 'care' : 'good', { offsetMm: shaft.offsetMm, limitMm: offset.high }, offset.source));
+    if (code === 'offset-within') notChecked.push('offset-by-diameter');
   }
   return { findings, notChecked };
 };
