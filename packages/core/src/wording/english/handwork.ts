@@ -187,7 +187,7 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
     'gauge-step': 'How finely the gauge can be read: give its smallest step, where that is coarser than its error.',
     'gauge-was-checked': 'Whether the gauge and its hoses hold by themselves: try them closed off first.',
     'what-expands-under-test': 'Hoses and covers that stretch: wait a minute after pumping before the first reading.',
-    'temperature-during-hold': 'Whether the part changed its temperature meanwhile: 1 K moves the pressure by about 0.4 kPa.',
+    'temperature-during-hold': 'Whether the part changed its temperature meanwhile: 1 K moves the pressure by about 0.4 kPa (gas law at constant volume: 120 kPa absolute over 293 K).',
     'rod-bends': 'Whether the rod is pulled askew and bends.',
     'thread-strips-in-soft-nut': 'Whether a soft or worn nut strips: use a full nut of steel.',
     'stuck-seal-needs-more': 'How firmly rust, paint or sealant holds the old seal.',
