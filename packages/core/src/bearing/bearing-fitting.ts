@@ -6,6 +6,7 @@ import { bearingSeatShape } from './internal/bearing-seat-fields.js';
 import { practiceValue } from './internal/bearing-practice.js';
 import { benchTimeS } from './internal/bench-time.js';
 import { allAt20C, interferenceOf, ringState } from './internal/race-change.js';
+import { readSuffixes } from './internal/read-suffixes.js';
 import { seatProblem, type SeatPart, type SeatProblem } from './internal/seat-parts.js';
 
 export const bearingFittingShape = {
@@ -58,6 +59,7 @@ const handbook = source('bearing-handbook-reprints', 'page', 'mounting');
 
 /** How a bearing goes in: what must be warm and how warm, what else works where heat is not enough, the force cold, which ring to push.
  * The largest interference counts, before any smoothing. Heat is limited by the bearing (sealed, greased), the case and its alloy.
+ * A bearing that is marked as sealed or shielded counts as sealed whatever is said; so does one with a suffix that the trade does not share, unless it is said to be open.
  * The time on the bench is a lumped estimate in still air; once it touches the cold part it grips within seconds.
  * @returns a way for each seat with temperatures, limits, forces; the ring to push and the ring of the driver; steps with cautions
  * @throws CalculationError invalid-input | no-such-class | outside-table
@@ -135,7 +137,7 @@ function wayOf(problem: SeatProblem, part: SeatPart, input: BearingFittingInput)
     innerMaterial: isShaft ? part.given.seat : part.given.ring,
     ...(input.slipInGapUm === undefined ? {} : { joiningClearanceUm: input.slipInGapUm }),
     outerLimitC: limitOf(part, input),
-    ...(isShaft && input.isSealedOrGreased === true ? { hasSealOrGrease: true } : {}),
+    ...(isShaft && closureOf(input) !== 'open' ? { hasSealOrGrease: true } : {}),
     ...(input.coldestPartC === undefined ? {} : { innerLimitC: Math.min(isShaft ? input.coldestPartC : Math.max(input.coldestPartC, practiceValue('cold-limit-bearing', 'C').low), ambientC) }),
     materials: [...problem.materials],
   });
@@ -152,6 +154,13 @@ function wayOf(problem: SeatProblem, part: SeatPart, input: BearingFittingInput)
     limitC: joined.outerLimitC, gapAtLimitUm: joined.gapAtLimitUm,
     benchTimeS: isHot && isShaft ? benchTimeS(problem.rings, joined.outerPartC, noGapC, ambientC) : null,
   };
+}
+
+/** Whether seals or grease limit the heat: by what is said, by the marking, or because a suffix could not be read. */
+function closureOf({ isSealedOrGreased, designation }: BearingFittingInput): 'sealed' | 'perhaps sealed' | 'open' {
+  const marked = designation === undefined ? null : readSuffixes(designation);
+  if (isSealedOrGreased === true || (marked !== null && marked.seal !== 'open')) return 'sealed';
+  return isSealedOrGreased === undefined && marked !== null && marked.unknownSuffixes.length > 0 ? 'perhaps sealed' : 'open';
 }
 
 /** A case is made no hotter than was said, nor than the bearing that goes into it stands; a bearing no hotter than bearings stand. */
@@ -176,14 +185,15 @@ function findingsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pus
   return findings;
 }
 
-function stepsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushThrough'], { isSealedOrGreased, housingMaterial }: BearingFittingInput): readonly PlanStep[] {
+function stepsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushThrough'], input: BearingFittingInput): readonly PlanStep[] {
+  const { housingMaterial } = input;
   const isMagnesium = typeof housingMaterial === 'string' && housingMaterial.startsWith('mg-');
   const steps: PlanStep[] = [planStep('bearing-in-compare', {}, handbook, ['makers-manual-first'])];
   const heats = ways.filter(({ way }) => way !== 'slides' && way !== 'press cold');
   steps.push(planStep('bearing-in-wash-and-dry', {}, handbook, heats.length > 0 ? ['solvents-washed-off'] : []));
   for (const { seat, way, warmPartC, coldPartC, limitC } of ways) {
     if (way === 'heat the case' || (way === 'chill too' && seat === 'housing')) steps.push(planStep('bearing-in-heat-case', { warmPartC, limitC }, handbook, ['seals-out-before-heat', 'hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven', ...(isMagnesium ? ['magnesium-burns'] : [])]));
-    if (way === 'heat the bearing' || (way === 'chill too' && seat === 'shaft')) steps.push(planStep(isSealedOrGreased === true ? 'bearing-in-heat-sealed' : 'bearing-in-heat-bearing', { warmPartC, limitC }, handbook, ['hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven']));
+    if (way === 'heat the bearing' || (way === 'chill too' && seat === 'shaft')) steps.push(planStep(closureOf(input) !== 'open' ? 'bearing-in-heat-sealed' : 'bearing-in-heat-bearing', { warmPartC, limitC }, handbook, ['hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven']));
     if (way === 'chill too') steps.push(planStep('bearing-in-chill', { coldPartC }, handbook, ['cold-burns', 'cold-gas-smothers']));
   }
   if (heats.length > 0) steps.push(planStep('bearing-in-slip-in', {}, handbook, ['join-in-one-go', 'hot-parts-gloves']));
@@ -195,6 +205,7 @@ function stepsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushTh
 
 function assumptionsOf(problem: SeatProblem, input: BearingFittingInput): readonly Assumption[] {
   const list = [...problem.assumptions];
+  if (closureOf(input) === 'perhaps sealed') list.push({ name: 'suffix-may-mean-seals', value: 'sealed', unit: '', source: source('common-practice', 'practice'), effect: 'how-hot' });
   if (input.ambientC === undefined) list.push({ name: 'workshop-at-20', value: 20, unit: '°C', source: source('common-practice', 'practice'), effect: 'how-hot' });
   return list;
 }

@@ -11,15 +11,18 @@ export interface ReadDesignation {
 }
 
 const groups: Readonly<Record<string, ClearanceGroup>> = { C2: '2', CN: 'N', C0: 'N', C3: '3', C4: '4', C5: '5' };
-const seals = ['2RS', '2RS1', 'RS', 'RS1'];
+const seals = ['2RS', 'RS'];
 const shields = ['ZZ', '2Z', 'Z'];
+/** Suffixes that the trade shares; they are also written run together, as in `2RSC3`. */
+const shared = /2RS|RS|ZZ|2Z|Z|C[02345N]|NR|N/gu;
+const onlyShared = new RegExp(`^(?:${shared.source})+$`, 'u');
 
-/** Reads `6203-2RS C3`: digits first, then suffixes parted by spaces, hyphens or slashes. Throws `CalculationError` invalid-input. */
+/** Reads `6203-2RS C3` and `6203-2RSC3`: digits first, then suffixes, parted or run together. Throws `CalculationError` invalid-input. */
 export function readSuffixes(designation: string): ReadDesignation {
   const [, prefix = '', digits = '', rest = ''] = /^\s*(NUP|NU|NJ|N)?\s*(\d{3,5})(.*)$/u.exec(designation.toUpperCase()) ?? [];
   const basic = prefix === '' ? digits : `${prefix} ${digits}`;
   if (digits === '') throw invalidInput('designation', designation, 'a basic designation such as 6203 or NU 205, and suffixes such as 2RS C3');
-  const words = rest.split(/[\s\-/.,]+/u).filter((word) => word !== '');
+  const words = rest.split(/[\s\-/.,]+/u).filter((word) => word !== '').flatMap((word) => (onlyShared.test(word) ? (word.match(shared) ?? []) : [word]));
   let seal: ReadDesignation['seal'] = 'open';
   let clearanceGroup: ClearanceGroup = 'N';
   let hasSnapRingGroove = false;

@@ -98,7 +98,7 @@ export function seatProblem(input: BearingSeatInput): SeatProblem {
   if (housing !== null && input.housingOutsideMm === undefined) assumptions.push({ name: 'thick-housing', value: thickWallRatio, unit: '', source: source('plain-mechanics', 'computed'), effect: 'clearance-and-ring-stress' });
 
   const group = input.clearanceGroup ?? marked?.clearanceGroup ?? 'N';
-  if (input.clearanceGroup === undefined && marked?.clearanceGroup == null) assumptions.push({ name: 'clearance-group-normal', value: 'N', unit: '', source: source('iso-5753-1', 'page'), effect: 'clearance-while-running' });
+  if (input.clearanceGroup === undefined && (marked === null || (marked.clearanceGroup === 'N' && marked.unknownSuffixes.length > 0))) assumptions.push({ name: 'clearance-group-normal', value: 'N', unit: '', source: source('iso-5753-1', 'page'), effect: 'clearance-while-running' });
   const loads = { inner: input.innerRingLoad ?? 'rotating', outer: input.outerRingLoad ?? 'stationary' } as const;
   if (input.innerRingLoad === undefined || input.outerRingLoad === undefined) assumptions.push({ name: 'load-stands-still', value: `${loads.inner}, ${loads.outer}`, unit: '', source: source('common-practice', 'practice'), effect: 'which-ring-needs-interference' });
   return {

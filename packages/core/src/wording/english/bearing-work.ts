@@ -75,6 +75,7 @@ export const bearingWorkWords = {
   },
   assumed: {
     'landing-on-ring': 'Share of the wall of the ring that the driver must land on',
+    'suffix-may-mean-seals': 'What closes the bearing, as a suffix of its marking could not be read',
     'workshop-at-20': 'Temperature of the workshop' },
   effects: { 'which-drivers-serve': 'which tools serve' },
   readings: { 'bearing.designation': 'the designation of the bearing, or its three sizes', 'bearing.shaftReadings': 'the shaft seat of the bearing', 'bearing.housingReadings': 'the housing seat of the bearing' },
