@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { bearingDimensions } from '@seatwright/core/bearing';
 import { iso15DeepGroove } from '../../packages/core/src/tables/generated/iso-15-deep-groove.js';
+import { iso15WideSeries } from '../../packages/core/src/tables/generated/iso-15-wide-series.js';
 import { rowsOf } from './internal/table-rows.js';
 
 test.each(rowsOf(iso15DeepGroove).map((row) => String(row['designation'])))('%s: from the designation to its dimensions and back', (designation) => {
@@ -28,4 +29,12 @@ test('the error of the readings is that of the instrument, where one is named', 
   expect(at('outside-micrometer')).toBe(0);
   expect(at('digital-calliper-outside')).toBe(1);
   expect(() => at('tape')).toThrow(/instrument/);
+});
+
+test.each(['6203', 'NU 205', 'NJ 1008', 'N 306', 'NUP 2205', 'NU 2306'])('%s: the row that the working names stands in the table that it names, with that bore', (designation) => {
+  const output = bearingDimensions.run({ designation });
+  const [step] = bearingDimensions.explain({ designation }, output);
+  if (step?.kind !== 'lookup') throw new Error('a lookup was expected');
+  const rows = [...rowsOf(iso15DeepGroove).map((row) => ['iso-15-deep-groove', row['designation'], row['boreMm']]), ...rowsOf(iso15WideSeries).map((row) => ['iso-15-wide-series', `${String(row['dimensionSeries'])} ${String(row['boreCode'])}`, row['boreMm']])];
+  expect(rows).toContainEqual([step.table, step.row, step.value]);
 });

@@ -3,7 +3,7 @@ import { expandedUncertaintyMm, findInstrument } from '../measure/index.js';
 import { lengthField } from '../quantity/index.js';
 import { candourFields, choiceField, defineCalculation, outputNumber, readWithin, sourceField, textField } from '../result/index.js';
 import { bearingKinds } from './internal/bearing-rings.js';
-import { bearingSize, bearingSizes, type BearingSize } from './internal/bearing-table.js';
+import { bearingSize, bearingSizes, tableRowOf, type BearingSize } from './internal/bearing-table.js';
 import { readSuffixes } from './internal/read-suffixes.js';
 
 const inputField = z
@@ -76,7 +76,7 @@ export const bearingDimensions = defineCalculation({
       notChecked: ['dimensions-as-listed', 'clearance-group-is-marked', 'ratings-by-the-maker'],
     };
   },
-  explain: (_, output) => output.matches.slice(0, 1).map(({ designation, boreMm, source: by }) => ({ kind: 'lookup', symbol: 'd', meaning: 'bore', table: 'iso-15-deep-groove', row: designation, column: 'boreMm', value: boreMm, unit: 'mm', source: by })),
+  explain: (_, output) => output.matches.slice(0, 1).map((size) => ({ kind: 'lookup', symbol: 'd', meaning: 'bore', ...tableRowOf(size), column: 'boreMm', value: size.boreMm, unit: 'mm', source: size.source })),
 });
 
 /** Expanded uncertainty of an instrument at the largest of the sizes. */

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { forceField, hoursField, lengthField, rotationalSpeedField, temperatureField } from '../quantity/index.js';
-import { candourFields, choiceField, contradiction, deciding, defineCalculation, findingField, numberField, outputNumber, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type WorkingStep } from '../result/index.js';
-import { contaminationLevels, contaminationSpan, equivalentBallLoad, lifeModification, nominalViscosity, reliabilityFactor, type BallLoad } from './internal/iso-281.js';
+import { candourFields, choiceField, contradiction, deciding, defineCalculation, findingField, numberField, outputNumber, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type Span, type WorkingStep } from '../result/index.js';
+import { contaminationLevels, contaminationSpan, equivalentBallLoad, lifeModification, lifeModificationTerms, nominalViscosity, reliabilityFactor, type BallLoad } from './internal/iso-281.js';
 
 const inputField = z
   .strictObject({
@@ -128,6 +128,13 @@ export const ratingLife = defineCalculation({
       steps.push({ kind: 'formula', symbol: 't_f', meaning: 'grease again after, at most', formula: 'k * (14e6 / (n * sqrt(d)) - 4 * d) * 0.5^(max(0, t - 70) / 15)', scope, value: output.relubricationHours.high, unit: 'h', source: source('bearing-handbook-reprints', 'memory', 'grease interval') });
     }
     if (output.modifiedRatingLifeHours !== null && output.lifeModificationFactor !== null) {
+      const { ratio, a, b, power, inner, load: q, outer } = lifeModificationTerms(input.kind, output.viscosityRatio ?? 0);
+      const scope = { eC: cleanlinessOf(input)?.low ?? 0, Cu: input.fatigueLoadLimitN ?? 0, P: output.equivalentLoadN, kappa: ratio, a, b, r: power, s: inner, q };
+      const share = Math.max(0, a - b / ratio ** power) ** inner * ((scope.eC * scope.Cu) / scope.P) ** q;
+      steps.push(
+        { kind: 'formula', symbol: 'g', meaning: 'what film, cleanliness and load give, low', formula: 'max(0, a - b / kappa^r)^s * (eC * Cu / P)^q', scope, value: share, unit: '', source: iso281('9.3.3.4') },
+        { kind: 'formula', symbol: 'a_ISO', meaning: 'factor a_ISO, low; at most 50', formula: 'g >= 1 ? 50 : min(50, 0.1 * (1 - g)^w)', scope: { g: share, w: outer }, value: output.lifeModificationFactor.low, unit: '', source: iso281('9.3.3.4') },
+      );
       steps.push({ kind: 'formula', symbol: 'Lnmh', meaning: 'modified rating life, low', formula: 'a_1 * a_ISO * L', scope: { a_1: output.reliabilityFactor, a_ISO: output.lifeModificationFactor.low, L: output.basicRatingLifeHours }, value: output.modifiedRatingLifeHours.low, unit: 'h', source: iso281('9') });
     }
     return steps;
@@ -146,9 +153,14 @@ function loadOf(input: RatingLifeInput): { readonly equivalentN: number; readonl
   return { equivalentN: parts.P, parts };
 }
 
+function cleanlinessOf({ contaminationFactor, contamination, meanDiameterMm }: RatingLifeInput): Span | null {
+  if (contaminationFactor !== undefined) return { low: contaminationFactor, high: contaminationFactor };
+  return contamination === undefined || meanDiameterMm === undefined ? null : contaminationSpan(contamination, meanDiameterMm);
+}
+
 function modificationOf(input: RatingLifeInput, P: number, kappa: number | null): RatingLifeOutput['lifeModificationFactor'] {
   if (kappa === null || input.fatigueLoadLimitN === undefined || input.meanDiameterMm === undefined) return null;
-  const eC = input.contaminationFactor !== undefined ? { low: input.contaminationFactor, high: input.contaminationFactor } : input.contamination === undefined ? null : contaminationSpan(input.contamination, input.meanDiameterMm);
+  const eC = cleanlinessOf(input);
   if (eC === null) return null;
   const at = (factor: number) => lifeModification(input.kind, kappa, (factor * (input.fatigueLoadLimitN ?? 0)) / P);
   return { low: at(eC.low), high: at(eC.high) };

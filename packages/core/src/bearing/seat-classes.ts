@@ -67,9 +67,11 @@ export const seatClasses = defineCalculation({
   input: inputField,
   output: outputField,
   compute(input): SeatClassesOutput {
-    const boreMm = input.boreMm ?? bearingSize(readSuffixes(input.designation ?? '').basic).boreMm;
+    const size = input.designation === undefined ? null : bearingSize(readSuffixes(input.designation).basic);
+    const boreMm = input.boreMm ?? size?.boreMm ?? 0;
+    const kind = input.bearingKind ?? size?.kind ?? 'deep-groove-ball';
     const magnitude = input.magnitude ?? magnitudeOf(input.loadRatio);
-    const shaft = matching('shaft', input.bearingKind ?? 'deep-groove-ball', input.innerRingLoad, magnitude, boreMm).filter(({ condition }) => condition !== (input.mustSlideOnShaft === true ? 'need-not-slide' : 'slides-easily'));
+    const shaft = matching('shaft', kind, input.innerRingLoad, magnitude, boreMm).filter(({ condition }) => condition !== (input.mustSlideOnShaft === true ? 'need-not-slide' : 'slides-easily'));
     const housing = matching('housing', 'any', input.outerRingLoad, magnitude, null).filter(({ condition }) => suits(condition, input));
     return {
       boreMm,

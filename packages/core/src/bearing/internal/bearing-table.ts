@@ -52,6 +52,14 @@ const rollers: readonly BearingSize[] = [
 
 export const bearingSizes: readonly BearingSize[] = [...balls, ...rollers];
 
+/** Where a size stands in the tables of ISO 15: rollers share the rows of the dimension series that they are named after. */
+export function tableRowOf({ designation, boreMm, outsideMm, widthMm }: Pick<BearingSize, 'designation' | 'boreMm' | 'outsideMm' | 'widthMm'>): { readonly table: string; readonly row: string } {
+  const [, series, boreCode] = /^NU (22|23)(\d\d)$/u.exec(designation) ?? [];
+  if (series !== undefined && boreCode !== undefined) return { table: wide.id, row: `${series} ${boreCode}` };
+  const sharing = balls.find((ball) => ball.designation === designation) ?? balls.find((ball) => ball.boreMm === boreMm && ball.outsideMm === outsideMm && ball.widthMm === widthMm);
+  return { table: dimensions.id, row: sharing?.designation ?? designation };
+}
+
 /** The bearing of a basic designation. Throws `CalculationError` no-such-class with those of the same start. */
 export function bearingSize(designation: string, path = 'designation'): BearingSize {
   const found = bearingSizes.find((size) => size.designation === designation.replace(/^(?:NJ|NUP|N) /u, 'NU '));

@@ -67,6 +67,14 @@ const ranges = {
 const shapes = { ball: { inner: 0.83, load: 1 / 3, outer: -9.3 }, roller: { inner: 1, load: 0.4, outer: -9.185 } } as const;
 const largestFactor = 50;
 
+/** The constants that count at one κ. Throws `CalculationError` outside-table (κ below 0.1). */
+export function lifeModificationTerms(kind: 'ball' | 'roller', kappa: number) {
+  if (kappa < 0.1) throw outsideTable('the life modification factor of ISO 281, which is given by the viscosity ratio κ', 'viscosityMm2PerS', kappa, { from: 0.1, unit: '' });
+  const ratio = Math.min(kappa, 4);
+  const [a, b, power] = ranges[kind][ratio < 0.4 ? 0 : ratio < 1 ? 1 : 2];
+  return { ratio, a, b, power, ...shapes[kind] };
+}
+
 /**
  * Life modification factor a_ISO of radial bearings.  ball: 0.1·[1 − (2.5671 − B/κ^b)^0.83·(eC·Cu/P)^(1/3)]^−9.3;
  * roller: 0.1·[1 − (1.5859 − B/κ^b)·(eC·Cu/P)^0.4]^−9.185;  at most 50; κ over 4 counts as 4
@@ -74,10 +82,7 @@ const largestFactor = 50;
  * @source iso-281-2007, 9.3.3.4 (held as: memory; the branches meet at κ = 0.4 and 1)
  */
 export function lifeModification(kind: 'ball' | 'roller', kappa: number, loadShare: number): number {
-  if (kappa < 0.1) throw outsideTable('the life modification factor of ISO 281', 'viscosityMm2PerS', kappa, { from: 0.1, upTo: 4, unit: '' });
-  const ratio = Math.min(kappa, 4);
-  const [a, b, power] = ranges[kind][ratio < 0.4 ? 0 : ratio < 1 ? 1 : 2];
-  const { inner, load, outer } = shapes[kind];
+  const { ratio, a, b, power, inner, load, outer } = lifeModificationTerms(kind, kappa);
   // At κ = 0.1 the rounded constants of the standard miss nothing by 0.0001.
   const left = 1 - Math.max(0, a - b / ratio ** power) ** inner * loadShare ** load;
   return left <= 0 ? largestFactor : Math.min(largestFactor, 0.1 * left ** outer);
