@@ -163,9 +163,11 @@ function closureOf({ isSealedOrGreased, designation }: BearingFittingInput): 'se
   return isSealedOrGreased === undefined && marked !== null && marked.unknownSuffixes.length > 0 ? 'perhaps sealed' : 'open';
 }
 
-/** A case is made no hotter than was said, nor than the bearing that goes into it stands; a bearing no hotter than bearings stand. */
+/** A case is made no hotter than was said, nor than the bearing that goes into it stands; a bearing no hotter than bearings stand.
+ * The handbook's limit for plastic cages is its limit for rubber seals too. Grease that is heated itself stands less: see `hasSealOrGrease`. */
 function limitOf(part: SeatPart, input: BearingFittingInput): number {
-  const bearingC = input.hasPolymerCage === true ? practiceValue('heating-limit-polymer-cage', 'C').low : practiceValue('heating-limit-bearing', 'C').low;
+  const isTender = input.hasPolymerCage === true || closureOf(input) !== 'open';
+  const bearingC = practiceValue(isTender ? 'heating-limit-polymer-cage' : 'heating-limit-bearing', 'C').low;
   return part.where === 'housing' ? Math.max(input.ambientC ?? 20, Math.min(input.caseLimitC ?? bearingC, bearingC)) : bearingC;
 }
 
