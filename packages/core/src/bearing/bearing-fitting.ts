@@ -1,24 +1,12 @@
 import * as z from 'zod/mini';
 import { joiningTemperature } from '../joint/index.js';
-import { deviationField, forceField, temperatureField } from '../quantity/index.js';
-import { candourFields, choiceField, deciding, defineCalculation, findingField, outputNumber, planStep, planStepField, source, spanField, supporting, verdictField, verdictOf, yesNoField, type Assumption, type Finding, type PlanStep, type WorkingStep } from '../result/index.js';
-import { bearingSeatShape } from './internal/bearing-seat-fields.js';
+import { candourFields, choiceField, deciding, defineCalculation, findingField, outputNumber, planStep, planStepField, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type PlanStep, type WorkingStep } from '../result/index.js';
+import { bearingFittingShape } from './bearing-fitting-shape.js';
 import { practiceValue } from './internal/bearing-practice.js';
 import { benchTimeS } from './internal/bench-time.js';
 import { allAt20C, interferenceOf, ringState } from './internal/race-change.js';
 import { readSuffixes } from './internal/read-suffixes.js';
 import { seatProblem, type SeatPart, type SeatProblem } from './internal/seat-parts.js';
-
-export const bearingFittingShape = {
-  ...bearingSeatShape,
-  ambientC: z.optional(temperatureField({ label: 'temperature of the workshop', unit: '°C', from: -20, upTo: 50 })),
-  slipInGapUm: z.optional(deviationField({ label: 'gap wanted while slipping it in, on the diameter', unit: 'µm', from: 0, upTo: 500 })),
-  isSealedOrGreased: z.optional(yesNoField({ label: 'the bearing is sealed, or greased for life' })),
-  hasPolymerCage: z.optional(yesNoField({ label: 'the cage is of plastic' })),
-  caseLimitC: z.optional(temperatureField({ label: 'the case may be made as hot as (paint, seals, alloy)', unit: '°C', from: 20, upTo: 300 })),
-  coldestPartC: z.optional(temperatureField({ label: 'the inner part may be made as cold as', unit: '°C', from: -200, upTo: 20 })),
-  basicStaticLoadRatingN: z.optional(forceField({ label: 'basic static load rating C0, as the maker gives it', unit: 'N', over: 0, upTo: 100_000_000 })),
-};
 
 const inputField = z.strictObject(bearingFittingShape);
 

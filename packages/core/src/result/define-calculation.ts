@@ -26,12 +26,15 @@ export type AnyCalculation = Calculation<unknown, unknown>;
 
 /** Makes one calculation: schemas, computation and working as one value. */
 export function defineCalculation<I, O>(definition: CalculationDefinition<I, O>): Calculation<I, O> {
-  function parse(raw: unknown): I {
-    const parsed = z.safeParse(definition.input, raw);
-    if (!parsed.success) throw fromSchemaIssues(parsed.error.issues, raw);
-    return parsed.data;
-  }
+  const parse = (raw: unknown): I => checkedInput(definition.input, raw);
   return { ...definition, parse, run: (raw) => definition.compute(parse(raw)) };
+}
+
+/** Unknown input, checked. Throws `CalculationError` `invalid-input`. */
+export function checkedInput<I>(field: z.ZodMiniType<I>, raw: unknown): I {
+  const parsed = z.safeParse(field, raw);
+  if (!parsed.success) throw fromSchemaIssues(parsed.error.issues, raw);
+  return parsed.data;
 }
 
 /** JSON Schemas (draft 2020-12) of what goes in and what comes out. */

@@ -12,7 +12,7 @@ export {
   type CalculationErrorLine,
 } from './calculation-error.js';
 export { candourFields, findingField, sourceField, verdictField } from './candour-field.js';
-export { defineCalculation, jsonSchemasOf, type AnyCalculation, type Calculation, type CalculationDefinition } from './define-calculation.js';
+export { checkedInput, defineCalculation, jsonSchemasOf, type AnyCalculation, type Calculation, type CalculationDefinition } from './define-calculation.js';
 export { choiceField, numberField, outputNumber, textField, wholeNumberField, yesNoField, type FieldMeta, type NumberFieldMeta } from './field.js';
 export { deciding, supporting, type Finding, type Severity } from './finding.js';
 export { fromSchemaIssues, pathText } from './from-schema-issues.js';

@@ -1,9 +1,10 @@
 import { bearingDriver, type BearingDriverOutput } from '../../handwork/index.js';
 import { bearingFitting, bearingRemoval, bearingSeat, ratingLife, seatRepair, type BearingFittingOutput, type BearingRemovalOutput, type BearingSeatInput, type BearingSeatOutput, type RatingLifeOutput } from '../../bearing/index.js';
-import { commonPractice, deciding, plainGeometry, supporting, verdictOf, type CalculationError, type Finding, type Verdict, type WorkingStep } from '../../result/index.js';
+import { commonPractice, deciding, plainGeometry, supporting, verdictOf, type Finding, type Verdict, type WorkingStep } from '../../result/index.js';
 import type { BearingPart, Machine, Position, WorkshopFile } from '../workshop-file-field.js';
+import { attempt } from './attempt.js';
+import type { BearingOutcome } from './sheet-output.js';
 
-type Attempt = <T>(compute: () => T) => { readonly value: T } | { readonly error: CalculationError };
 
 /** What a job sheet has to say about one bearing. */
 export interface BearingJudged {
@@ -36,7 +37,7 @@ export function bearingQuestion(workshop: WorkshopFile, position: Position, part
 }
 
 /** The bearing judged and planned: seats and clearance, how it comes out, how it goes in, its life where ratings and load are given. */
-export function judgeBearing(workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart, attempt: Attempt): BearingJudged {
+export function judgeBearing(workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart): BearingJudged {
   const name = part.name ?? part.designation ?? 'bearing';
   const nothing = { seat: null, fitting: null, removal: null, life: null, driver: null };
   const isKnown = part.designation !== undefined || (part.boreMm !== undefined && part.outsideMm !== undefined && part.widthMm !== undefined);
@@ -63,8 +64,8 @@ export function judgeBearing(workshop: WorkshopFile, machine: Machine, position:
   const removal = tried('bearing-removal', () => bearingRemoval.compute({ ...question, ...given({ isBlindBore, mustBeReused }) }));
   const toolsAtHand = workshop.toolsAtHand;
   const driver = tried('bearing-driver', () => bearingDriver.compute({ ...question, ...(toolsAtHand === undefined ? {} : { toolsAtHand }), maximumCandidateCount: 3 }));
-  const life = lifeOf(machine, position, seat?.boreMm, part, attempt);
-  const findings = [...(seat?.findings ?? []), ...(fitting?.findings ?? []).filter(({ severity }) => severity === 'care'), ...(life?.findings ?? []), ...repairsOf(question, seat, attempt), ...errors];
+  const life = lifeOf(machine, position, seat?.boreMm, part);
+  const findings = [...(seat?.findings ?? []), ...(fitting?.findings ?? []).filter(({ severity }) => severity === 'care'), ...(life?.findings ?? []), ...repairsOf(question, seat), ...errors];
   return { verdict: verdictOf(findings), findings: findings.map(ofBearing), seat, fitting, removal, life, driver };
 }
 
@@ -74,7 +75,7 @@ function ofBearing(finding: Finding): Finding {
 }
 
 /** The best repair of a seat that lets its ring creep, as a note. */
-function repairsOf(question: BearingSeatInput, seat: BearingSeatOutput | null, attempt: Attempt): readonly Finding[] {
+function repairsOf(question: BearingSeatInput, seat: BearingSeatOutput | null): readonly Finding[] {
   const loose = (['shaft', 'housing'] as const).filter((where) => seat?.findings.some(({ code }) => code === (where === 'shaft' ? 'inner-ring-creeps' : 'outer-ring-creeps')) === true);
   return loose.flatMap((where) => {
     const repair = attempt(() => seatRepair.compute({ ...question, seat: where }));
@@ -83,7 +84,7 @@ function repairsOf(question: BearingSeatInput, seat: BearingSeatOutput | null, a
   });
 }
 
-function lifeOf(machine: Machine, position: Position, boreMm: number | undefined, { basicDynamicLoadRatingN, basicStaticLoadRatingN, radialLoadN, bearingKind }: BearingPart, attempt: Attempt): RatingLifeOutput | null {
+function lifeOf(machine: Machine, position: Position, boreMm: number | undefined, { basicDynamicLoadRatingN, basicStaticLoadRatingN, radialLoadN, bearingKind }: BearingPart): RatingLifeOutput | null {
   const speedRpm = position.running?.speedRpm;
   if (basicDynamicLoadRatingN === undefined || radialLoadN === undefined || radialLoadN === 0 || speedRpm === undefined || speedRpm === 0) return null;
   const serviceIntervalHours = position.serviceIntervalHours ?? machine.serviceIntervalHours;
@@ -98,9 +99,14 @@ function lifeOf(machine: Machine, position: Position, boreMm: number | undefined
 }
 
 /** Working of a bearing on a sheet. */
-export function bearingWorking(workshop: WorkshopFile, position: Position, part: BearingPart, attempt: Attempt): readonly WorkingStep[] {
+export function bearingWorking(workshop: WorkshopFile, position: Position, part: BearingPart): readonly WorkingStep[] {
   const question = bearingQuestion(workshop, position, part);
   if (question === null) return [];
   const result = attempt(() => bearingSeat.explain(question, bearingSeat.compute(question)));
   return 'value' in result ? result.value : [];
+}
+
+/** A bearing on a sheet. */
+export function bearingOutcome(workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart, path: string): BearingOutcome {
+  return { kind: 'bearing', name: part.name ?? part.designation ?? 'bearing', path, ...judgeBearing(workshop, machine, position, part) };
 }

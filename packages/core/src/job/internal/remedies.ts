@@ -1,11 +1,9 @@
-import { commonPractice, supporting, type CalculationError, type Finding } from '../../result/index.js';
+import { commonPractice, supporting, type Finding } from '../../result/index.js';
 import { boreRepair, lipMaterialsFor, wearTrackRemedies, type SealCheckOutput, type Situation } from '../../seal/index.js';
+import { attempt, type Attempted } from './attempt.js';
 
 /** How many remedies of one kind a sheet names: the best ones. */
 const namedCount = 2;
-
-/** Runs a calculation; a `CalculationError` of it comes back instead. */
-type Attempt = <T>(compute: () => T) => { readonly value: T } | { readonly error: CalculationError };
 
 interface Remedy {
   readonly kind: string;
@@ -14,16 +12,16 @@ interface Remedy {
 }
 
 /** What would help where something is wrong: another rubber, a repair of the bore, a way off the worn track. Notes beside the verdict. */
-export function remediesOf(situation: Situation, check: SealCheckOutput, attempt: Attempt): readonly Finding[] {
+export function remediesOf(situation: Situation, check: SealCheckOutput): readonly Finding[] {
   const bad = new Set(check.findings.filter(({ severity }) => severity === 'bad').map(({ code }) => code));
   return [
-    ...(['fluid-attacks-rubber', 'temperature-over-working-limit', 'lip-speed-over', 'lip-runs-dry'].some((code) => bad.has(code)) ? otherRubbers(situation, attempt) : []),
+    ...(['fluid-attacks-rubber', 'temperature-over-working-limit', 'lip-speed-over', 'lip-runs-dry'].some((code) => bad.has(code)) ? otherRubbers(situation) : []),
     ...(bad.has('outside-may-be-loose') || bad.has('case-loose-hot') ? best(attempt(() => boreRepair.compute(situation).options)) : []),
     ...(situation.wearTrack?.catchesNail === true ? best(attempt(() => wearTrackRemedies.compute(situation).options)) : []),
   ];
 }
 
-function best(tried: { readonly value: readonly Remedy[] } | { readonly error: CalculationError }): readonly Finding[] {
+function best(tried: Attempted<readonly Remedy[]>): readonly Finding[] {
   if ('error' in tried) return [];
   return tried.value
     .filter(({ verdict }) => verdict === 'suits' || verdict === 'suits with care')
@@ -31,7 +29,7 @@ function best(tried: { readonly value: readonly Remedy[] } | { readonly error: C
     .flatMap(({ findings }) => findings.slice(0, 1).map(({ code, parameters, source }) => supporting(code, 'note', parameters, source)));
 }
 
-function otherRubbers(situation: Situation, attempt: Attempt): readonly Finding[] {
+function otherRubbers(situation: Situation): readonly Finding[] {
   const tried = attempt(() => lipMaterialsFor.compute(situation).rubbers.filter(({ verdict, isTheOneGiven }) => !isTheOneGiven && (verdict === 'suits' || verdict === 'suits with care')));
   if ('error' in tried) return [];
   const by = tried.value[0]?.findings[0]?.source ?? commonPractice;

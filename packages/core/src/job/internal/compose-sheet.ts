@@ -1,0 +1,102 @@
+import type * as z from 'zod/mini';
+import { commonPractice, planStep, plainGeometry, supporting, verdictOf, worseVerdict, type Assumption, type Finding, type PlanStep, type Verdict } from '../../result/index.js';
+import { sources as sourceTable } from '../../tables/generated/sources.js';
+import { findPosition } from '../find-position.js';
+import { nextDue } from '../next-due.js';
+import { readWorkshop } from '../read-workshop-file.js';
+import { serviceRecord } from '../service-record.js';
+import type { BearingPart, Machine, Position, WorkshopFile } from '../workshop-file-field.js';
+import { attempt } from './attempt.js';
+import { sealOutcome, type Remedies } from './seal-outcome.js';
+import { betweenSeals } from './several-seals.js';
+import type { BearingOutcome, JobSheetOutput } from './sheet-output.js';
+import type { sheetQuestionField } from './sheet-question-field.js';
+
+/** Who is asked for what not every sheet needs: handed in, so that a page with seals alone need not fetch it. */
+export interface Experts {
+  readonly bearing: (workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart, path: string) => BearingOutcome;
+  readonly remedies: Remedies;
+}
+
+/** One position as one ordered job sheet. */
+export function composeSheet(input: z.infer<typeof sheetQuestionField>, experts: Experts): JobSheetOutput {
+  const { workshop, unknownFields } = readWorkshop(input.workshop);
+  const { machine, position, path } = findPosition(workshop, input);
+  const parts = position.parts.map((part, i) =>
+    part.kind === 'seal' ? sealOutcome(workshop, position, part, `${path}.parts[${i}]`, experts.remedies) : experts.bearing(workshop, machine, position, part, `${path}.parts[${i}]`),
+  );
+  const seals = parts.filter((part) => part.kind === 'seal');
+  const speed = seals.find((seal) => seal.check?.peripheralSpeedMps != null)?.check?.peripheralSpeedMps ?? null;
+  const due = nextDue(machine, position, speed, input.asOfDate);
+  const record = growthOnRecord({ workshop: input.workshop, machine: machine.name, position: position.name });
+  const fileFindings = [
+    ...(unknownFields.length === 0 ? [] : [supporting('unknown-fields', 'note', { fields: unknownFields.slice(0, 10).join(', '), fieldCount: unknownFields.length }, commonPractice)]),
+    ...record,
+  ];
+  const bearings = parts.filter((part) => part.kind === 'bearing');
+  const outputs = [
+    ...seals.flatMap((seal) => [seal.check, seal.extraction, seal.driver, seal.seating]),
+    ...bearings.flatMap((bearing) => [bearing.seat, bearing.fitting, bearing.removal, bearing.life, bearing.driver]),
+  ].filter((output) => output !== null);
+  const notChecked = [...new Set([...outputs.flatMap((output) => output.notChecked), ...(due.intervalHours === null ? ['service-interval'] : []), ...(record.some(({ code }) => forecasts.includes(code)) ? ['wear-goes-on-as-before'] : [])])];
+  const blocks = {
+    // Seals out before any heat; bearings in, and cold again, before the seals.
+    takeOut: [...seals.flatMap((seal) => [...(seal.extraction?.steps ?? [])]), ...bearings.flatMap((bearing) => [...(bearing.removal?.steps ?? [])])],
+    putIn: [...[...bearings].reverse().flatMap((bearing) => [...(bearing.fitting?.steps ?? [])]), ...[...seals].reverse().flatMap((seal) => [...(seal.seating?.steps ?? [])])],
+    prove: proveSteps(due.dueAtHours),
+  };
+  const between = betweenSeals(seals);
+  const findings = [...parts.flatMap((part) => part.findings), ...between, ...fileFindings];
+  return {
+    machine: machine.name,
+    position: position.name,
+    verdict: parts.reduce<Verdict>((worst, part) => worseVerdict(worst, part.verdict), verdictOf(between)),
+    parts,
+    fileFindings: [...between, ...fileFindings],
+    nextReading: findings.find((finding) => finding.severity === 'unknown' && finding.missing !== undefined)?.missing ?? null,
+    blocks,
+    due,
+    sources: sourcesOf(findings, Object.values(blocks).flat(), outputs.flatMap((output) => output.assumptions)),
+    assumptions: unique(outputs.flatMap((output) => output.assumptions)),
+    notChecked,
+  };
+}
+
+/** Findings that look ahead: they hold only while the wear goes on as before. */
+const forecasts: readonly string[] = ['bore-lasts', 'bore-may-leave-limit', 'bore-leaves-limit'];
+
+/** What the record says of the bore, or why it could not be read; how long it is overdue stands with the next due date. */
+function growthOnRecord(input: { readonly workshop: unknown; readonly machine: string; readonly position: string }): readonly Finding[] {
+  const record = attempt(() => serviceRecord.compute(input));
+  if ('error' in record) return [supporting('could-not-compute', 'unknown', { what: 'service-record', reason: record.error.message }, plainGeometry)];
+  return record.value.findings.filter(({ code }) => code.startsWith('bore-') || code === 'hour-meter-behind-record');
+}
+
+function proveSteps(dueAtHours: number | null): readonly PlanStep[] {
+  return [
+    planStep('prove-turn-by-hand', {}, commonPractice, ['spinning-parts']),
+    planStep('prove-run-warm', {}, commonPractice, ['hot-parts', 'spinning-parts']),
+    planStep('prove-write-down', dueAtHours === null ? {} : { dueAtHours }, commonPractice),
+  ];
+}
+
+function unique(assumptions: readonly Assumption[]): readonly Assumption[] {
+  const seen = new Set<string>();
+  return assumptions.filter(({ name, value, upToValue }) => {
+    const key = `${name} ${value} ${upToValue ?? ''}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+function sourcesOf(findings: readonly Finding[], steps: readonly PlanStep[], assumptions: readonly Assumption[]): JobSheetOutput['sources'] {
+  const used = new Map<string, { held: string; clauses: Set<string> }>();
+  for (const { source } of [...findings, ...steps, ...assumptions]) {
+    const entry = used.get(source.id) ?? { held: source.held, clauses: new Set<string>() };
+    if (source.clause !== undefined) entry.clauses.add(source.clause);
+    if (source.held === 'memory') entry.held = 'memory';
+    used.set(source.id, entry);
+  }
+  return [...used].map(([id, { held, clauses }]) => ({ id, title: sourceTable[id]?.title ?? id, held, clauses: [...clauses].join('; ') }));
+}

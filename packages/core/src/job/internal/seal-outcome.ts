@@ -1,0 +1,48 @@
+import { driverSearch, extractionPlan, seatingPlan } from '../../handwork/index.js';
+import { deciding, plainGeometry, verdictOf, type Finding, type WorkingStep } from '../../result/index.js';
+import { sealCheck, type SealCheckOutput, type Situation } from '../../seal/index.js';
+import { situationOf } from '../situation-of.js';
+import type { Position, SealPart, WorkshopFile } from '../workshop-file-field.js';
+import { attempt } from './attempt.js';
+import type { SealOutcome } from './sheet-output.js';
+
+/** What would help where something is wrong. */
+export type Remedies = (situation: Situation, check: SealCheckOutput) => readonly Finding[];
+
+/** Working of a seal on a sheet. */
+export function sealWorking(situation: Situation, workshop: WorkshopFile): readonly WorkingStep[] {
+  const steps: WorkingStep[] = [];
+  const withTools = workshop.toolsAtHand === undefined ? situation : { ...situation, toolsAtHand: workshop.toolsAtHand };
+  const add = <I, O>(calculation: { compute(input: I): O; explain(input: I, output: O): readonly WorkingStep[] }, input: I) => {
+    const output = attempt(() => calculation.compute(input));
+    if ('value' in output) steps.push(...calculation.explain(input, output.value));
+  };
+  add(sealCheck, situation);
+  add(extractionPlan, situation);
+  add(driverSearch, withTools);
+  add(seatingPlan, situation);
+  return steps;
+}
+
+/** What a job sheet has to say about one seal: whether it suits, how it comes out, what drives it in, where it ends. */
+export function sealOutcome(workshop: WorkshopFile, position: Position, part: SealPart, path: string, remedies: Remedies): SealOutcome {
+  const situation = situationOf(workshop, position, part);
+  const errors: Finding[] = [];
+  const tried = <T>(what: string, compute: () => T): T | null => {
+    const result = attempt(compute);
+    if ('value' in result) return result.value;
+    if (!errors.some((finding) => finding.parameters['reason'] === result.error.message)) {
+      errors.push(deciding('could-not-compute', 'unknown', { what, reason: result.error.message }, plainGeometry));
+    }
+    return null;
+  };
+  const check = tried('seal-check', () => sealCheck.compute(situation));
+  const extraction = tried('extraction-plan', () => extractionPlan.compute(situation));
+  const driver = tried('driver-search', () => driverSearch.compute(workshop.toolsAtHand === undefined ? situation : { ...situation, toolsAtHand: workshop.toolsAtHand }));
+  const seating = tried('seating-plan', () => seatingPlan.compute(situation));
+  // Where the new seal would end belongs to the question whether it suits; how it is got there does not.
+  const ofPlace = (seating?.findings ?? []).filter(({ role, severity }) => role === 'deciding' && (severity === 'care' || severity === 'bad'));
+  const helps = check === null ? [] : remedies(situation, check);
+  const findings = [...(check?.findings ?? []), ...ofPlace, ...helps, ...errors];
+  return { kind: 'seal', name: part.name ?? `${part.shaftMm} × ${part.outsideMm} × ${part.widthMm}`, path, situation, verdict: verdictOf(findings), findings, check, extraction, driver, seating };
+}

@@ -1,0 +1,26 @@
+import { checkedInput, contradiction, type WorkingStep } from '../result/index.js';
+import { findPosition } from './find-position.js';
+import { composeSheet } from './internal/compose-sheet.js';
+import { sealWorking } from './internal/seal-outcome.js';
+import type { JobSheetOutput } from './internal/sheet-output.js';
+import { sheetQuestionField } from './internal/sheet-question-field.js';
+import { readWorkshop } from './read-workshop-file.js';
+import { situationOf } from './situation-of.js';
+
+/** The job sheet of a position with seals alone, for a page that has not fetched the rest yet: the same as `jobSheet`,
+ * less the notes of what would help where a seal does not suit. It brings no bearings, joints or repairs with it.
+ * @throws CalculationError invalid-input (file, or no such position); contradiction (the position holds a bearing: take `jobSheet`)
+ */
+export function sealSheet(raw: unknown): JobSheetOutput {
+  const bearing = () => {
+    throw contradiction(['parts'], 'a bearing is on this sheet: take the whole job sheet');
+  };
+  return composeSheet(checkedInput(sheetQuestionField, raw), { bearing, remedies: () => [] });
+}
+
+/** The working of the same sheet. */
+export function sealSheetWorking(raw: unknown, { machine, position: name }: JobSheetOutput): readonly WorkingStep[] {
+  const { workshop } = readWorkshop(checkedInput(sheetQuestionField, raw).workshop);
+  const { position } = findPosition(workshop, { machine, position: name });
+  return position.parts.flatMap((part) => (part.kind === 'seal' ? sealWorking(situationOf(workshop, position, part), workshop) : []));
+}
