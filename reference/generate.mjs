@@ -265,6 +265,19 @@ function columnType({ kind, values, allowed }) {
   return `readonly (${allowed.map(quote).join(' | ')})[]`;
 }
 
+/** The values of a column in TypeScript: one by one, or as runs of the same value where that is much shorter. */
+function listText(texts) {
+  const plain = `[${texts.join(', ')}]`;
+  const runs = [];
+  for (const text of texts) {
+    const last = runs.at(-1);
+    if (last?.text === text) last.count += 1;
+    else runs.push({ text, count: 1 });
+  }
+  const short = `runs([${runs.map(({ text, count }) => `[${text}, ${count}]`).join(', ')}])`;
+  return short.length < 0.6 * plain.length ? short : plain;
+}
+
 function tableModule({ id, room, sidecar, columns, cellMarks, rowCount }) {
   const clause = sidecar.table ?? sidecar.clause;
   const lines = [
@@ -295,14 +308,15 @@ function tableModule({ id, room, sidecar, columns, cellMarks, rowCount }) {
     `  sha256: ${quote(sidecar.sha256)},`,
     `  rowCount: ${rowCount},`,
     '  columns: {',
-    ...columns.map(({ name, kind, values }) => `    ${name}: [${values.map((value) => (kind === 'number' ? String(value) : quote(value))).join(', ')}],`),
+    ...columns.map(({ name, kind, values }) => `    ${name}: ${listText(values.map((value) => (kind === 'number' ? String(value) : quote(value))))},`),
     '  },',
     '  marks: {',
-    ...Object.entries(cellMarks).map(([name, list]) => `    ${name}: [${list.map(quote).join(', ')}],`),
+    ...Object.entries(cellMarks).map(([name, list]) => `    ${name}: ${listText(list.map(quote))},`),
     '  },',
     '};',
     '',
   ];
+  if (lines.some((line) => line.includes(': runs(['))) lines.splice(2, 0, "import { runs } from '../runs.js';");
   return lines.join('\n');
 }
 
@@ -320,10 +334,24 @@ function sourcesModule(sources) {
   ].join('\n');
 }
 
+/** Titles alone: a sheet names its sources, and a page has no use for the rest. */
+function sourceTitlesModule(sources) {
+  return [
+    '// Generated from reference/sources.json by reference/generate.mjs: do not edit.',
+    '',
+    '/** Title of every source, by id. */',
+    'export const sourceTitles: Readonly<Record<string, string>> = {',
+    ...Object.keys(sources).sort().map((id) => `  ${quote(id)}: ${quote(sources[id].title)},`),
+    '};',
+    '',
+  ].join('\n');
+}
+
 function indexModule(tables) {
   return [
     '// Generated from reference/ by reference/generate.mjs: do not edit.',
     ...tables.map(({ id }) => `export { ${camelCase(id)} } from './${id}.js';`),
+    "export { sourceTitles } from './source-titles.js';",
     "export { sources } from './sources.js';",
     '',
   ].join('\n');
@@ -356,7 +384,7 @@ export function generate(referenceFolder, { seal = false } = {}) {
         const table = readTable(join(referenceFolder, room, file), shown, sources, problems, seal);
         if (table !== null) {
           const twin = tables.find((other) => camelCase(other.id) === camelCase(table.id));
-          if (twin !== undefined || ['index', 'sources'].includes(table.id)) problems.push(`${shown}: the id ${table.id} is taken`);
+          if (twin !== undefined || ['index', 'source-titles', 'sources'].includes(table.id)) problems.push(`${shown}: the id ${table.id} is taken`);
           tables.push(table);
         }
       } else if (!file.endsWith('.json') || !files.includes(file.replace(/\.json$/, '.csv'))) problems.push(`${shown}: belongs to no table`);
@@ -365,6 +393,7 @@ export function generate(referenceFolder, { seal = false } = {}) {
   tables.sort((one, other) => (one.id < other.id ? -1 : 1));
   const modules = new Map(problems.length > 0 ? [] : [
     ...tables.map((table) => [`${table.id}.ts`, tableModule(table)]),
+    ['source-titles.ts', sourceTitlesModule(sources)],
     ['sources.ts', sourcesModule(sources)],
     ['index.ts', indexModule(tables)],
   ]);
@@ -398,7 +427,7 @@ function main(argv) {
   }
   for (const [file, text] of stale) writeFileSync(join(generatedFolder, file), text);
   for (const file of orphans) rmSync(join(generatedFolder, file));
-  process.stdout.write(`${modules.size - 2} tables; ${stale.length} modules written, ${orphans.length} removed\n`);
+  process.stdout.write(`${modules.size - 3} tables; ${stale.length} modules written, ${orphans.length} removed\n`);
   return 0;
 }
 

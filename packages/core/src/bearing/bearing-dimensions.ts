@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { expandedUncertaintyMm, findInstrument } from '../measure/index.js';
 import { lengthField } from '../quantity/index.js';
 import { candourFields, choiceField, defineCalculation, outputNumber, readWithin, sourceField, textField } from '../result/index.js';
-import { bearingKinds } from './internal/bearing-rings.js';
+import { bearingKinds } from './internal/bearing-choices.js';
 import { bearingSize, bearingSizes, tableRowOf, type BearingSize } from './internal/bearing-table.js';
 import { readSuffixes } from './internal/read-suffixes.js';
 

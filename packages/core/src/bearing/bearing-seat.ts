@@ -1,7 +1,8 @@
 import { verdictOf, defineCalculation } from '../result/index.js';
 import { fitAtTemperature } from '../tolerance/index.js';
 import { bearingSeatField, bearingSeatOutputField, type BearingSeatInput, type BearingSeatOutput } from './internal/bearing-seat-fields.js';
-import { clearanceGroups, unmountedClearance } from './internal/bearing-table.js';
+import { clearanceGroups } from './internal/bearing-choices.js';
+import { unmountedClearance } from './internal/bearing-table.js';
 import { clearanceAfter, clearanceShift, middleState, preloadProbability, type ClearanceShift } from './internal/clearance-states.js';
 import { allAt20C } from './internal/race-change.js';
 import { seatFindings } from './internal/seat-findings.js';

@@ -4,7 +4,7 @@ import { candourFields, choiceField, defineCalculation, findingField, numberFiel
 import { seatClasses as table } from '../tables/generated/seat-classes.js';
 import { markAt } from '../tables/table.js';
 import { practiceValue } from './internal/bearing-practice.js';
-import { bearingKinds } from './internal/bearing-rings.js';
+import { bearingKinds } from './internal/bearing-choices.js';
 import { bearingSize } from './internal/bearing-table.js';
 import { readSuffixes } from './internal/read-suffixes.js';
 import { ringLoads } from './internal/bearing-seat-fields.js';

@@ -2,10 +2,10 @@ import * as z from 'zod/mini';
 import { chooseFit, pressJoint } from '../joint/index.js';
 import { CalculationError, candourFields, choiceField, deciding, defineCalculation, findingField, invalidInput, outputNumber, plainGeometry, plainMechanics, supporting, verdictField, verdictOf, type Assumption, type Finding, type WorkingStep } from '../result/index.js';
 import { standardSizes } from '../tables/generated/standard-sizes.js';
-import { boreBandOf } from './bore-band.js';
 import { housingGive } from './internal/housing-give.js';
 import { sealLimit } from './internal/seal-limit.js';
 import { standardSizeSource } from './internal/half-step.js';
+import { leastUsefulInterferenceMm } from './largest-useful-bore.js';
 import { pressFitAllowanceOf } from './press-fit-allowance.js';
 import { holdsByMetal } from './seal-field.js';
 import type { RequirementSet } from './requirement-set.js';
@@ -96,26 +96,10 @@ function placeOf(situation: Situation): Place {
   if (bore === null) throw invalidInput('bore.readings', undefined, 'at least one reading of the bore', 'missing; a repair needs the bore as it is');
   const set = situation.requirementSet ?? 'iso-6194-1';
   const { seal } = situation;
-  const leastUsefulMm = usefulFor(set, seal.construction, seal.outsideMm);
+  const leastUsefulMm = leastUsefulInterferenceMm(set, seal.construction, seal.outsideMm);
   const sealLeastMm = sealOutside?.leastMm ?? seal.outsideMm;
   const boreUpToMm = sealLeastMm - leastUsefulMm;
   return { situation, set, boreMm: bore.meanMm, uncertaintyMm: bore.expandedUncertaintyMm, sealLeastMm, leastUsefulMm, boreUpToMm, overUm: 1000 * (bore.meanMm + bore.expandedUncertaintyMm - boreUpToMm) };
-}
-
-/** [mm] The largest bore that keeps the hold the standard lets happen with this seal; null beyond its tables. */
-export function largestUsefulBoreMm(situation: Situation): number | null {
-  const { seal, requirementSet = 'iso-6194-1' } = situation;
-  try {
-    return (sizesOf({ seal, requirementSet }).sealOutside?.leastMm ?? seal.outsideMm) - usefulFor(requirementSet, seal.construction, seal.outsideMm);
-  } catch (error) {
-    if (error instanceof CalculationError && error.code === 'outside-table') return null;
-    throw error;
-  }
-}
-
-/** Least interference that the standard itself lets happen: least allowance in the largest permitted bore. */
-function usefulFor(set: RequirementSet, construction: Situation['seal']['construction'], outsideMm: number): number {
-  return pressFitAllowanceOf(set, construction, outsideMm).allowanceMinMm - boreBandOf(set, outsideMm).upperMm;
 }
 
 function option(kind: Option['kind'], findings: readonly Finding[], numbers: Partial<Option> = {}): Option {
@@ -127,7 +111,7 @@ function rubberCovered({ situation, set, boreMm, uncertaintyMm }: Place): readon
   if (!holdsByMetal(seal.construction)) return [];
   const allowance = pressFitAllowanceOf(set, 'rubber-covered', seal.outsideMm);
   const leastMm = seal.outsideMm + allowance.allowanceMinMm - (boreMm + uncertaintyMm);
-  const numbers = { leastUm: leastMm * 1000, usefulUm: usefulFor(set, 'rubber-covered', seal.outsideMm) * 1000 };
+  const numbers = { leastUm: leastMm * 1000, usefulUm: leastUsefulInterferenceMm(set, 'rubber-covered', seal.outsideMm) * 1000 };
   const severity = numbers.leastUm >= numbers.usefulUm ? 'good' : leastMm > 0 ? 'care' : 'bad';
   const code = { good: 'rubber-cover-takes-it-up', care: 'rubber-cover-takes-up-little', bad: 'rubber-cover-is-too-small' }[severity];
   return [option('rubber-covered seal of the same size', [deciding(code, severity, numbers, allowance.source)], { newOutsideMm: seal.outsideMm })];

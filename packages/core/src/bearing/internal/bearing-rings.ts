@@ -1,9 +1,6 @@
 import { source, type SourceReference } from '../../result/index.js';
 import { practiceValue } from './bearing-practice.js';
-
-/** Kinds of bearing whose raceways are estimated. */
-export const bearingKinds = ['deep-groove-ball', 'cylindrical-roller'] as const;
-export type BearingKind = (typeof bearingKinds)[number];
+import type { BearingKind } from './bearing-choices.js';
 
 /** The two rings of a bearing with the mean diameters of their raceways. */
 export interface BearingRings {

@@ -3,8 +3,7 @@ import { materialField, partMaterialField } from '../../material/index.js';
 import { instrumentField, readingsField } from '../../measure/index.js';
 import { forceField, lengthField, temperatureField } from '../../quantity/index.js';
 import { candourFields, choiceField, findingField, outputNumber, sourceField, spanField, textField, verdictField } from '../../result/index.js';
-import { bearingKinds } from './bearing-rings.js';
-import { clearanceGroups, toleranceClasses } from './bearing-table.js';
+import { bearingKinds, clearanceGroups, toleranceClasses } from './bearing-choices.js';
 
 const runningTemperature = (label: string, help?: string) => temperatureField({ label, unit: '°C', from: -100, upTo: 300, ...(help === undefined ? {} : { help }) });
 

@@ -4,11 +4,7 @@ import { iso492Radial as deviations } from '../../tables/generated/iso-492-radia
 import { iso57531Clearance as clearances } from '../../tables/generated/iso-5753-1-clearance.js';
 import { iso15WideSeries as wide } from '../../tables/generated/iso-15-wide-series.js';
 import { markAt } from '../../tables/table.js';
-
-export const toleranceClasses = ['Normal', '6', '5'] as const;
-export type BearingToleranceClass = (typeof toleranceClasses)[number];
-export const clearanceGroups = ['2', 'N', '3', '4', '5'] as const;
-export type ClearanceGroup = (typeof clearanceGroups)[number];
+import type { BearingToleranceClass, ClearanceGroup } from './bearing-choices.js';
 
 /** [mm] Smaller cylindrical rollers are not in the series. */
 const leastRollerBoreMm = 20;

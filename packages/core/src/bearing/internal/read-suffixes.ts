@@ -1,5 +1,5 @@
 import { invalidInput } from '../../result/index.js';
-import type { ClearanceGroup } from './bearing-table.js';
+import type { ClearanceGroup } from './bearing-choices.js';
 
 /** A designation taken apart. */
 export interface ReadDesignation {

@@ -1,5 +1,6 @@
 // Generated from reference/bearing/iso-15-wide-series.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { runs } from '../runs.js';
 
 /** Boundary dimensions of the wide series 22 and 23 (source iso-15; held as: memory). */
 export const iso15WideSeries: {
@@ -27,7 +28,7 @@ export const iso15WideSeries: {
   sha256: 'ea5a71b536ecc640896f231ec10d746be5f8e06d66458c70f976bec28a050414',
   rowCount: 21,
   columns: {
-    dimensionSeries: ['22', '22', '22', '22', '22', '22', '22', '22', '22', '22', '22', '23', '23', '23', '23', '23', '23', '23', '23', '23', '23'],
+    dimensionSeries: runs([['22', 11], ['23', 10]]),
     boreCode: ['02', '03', '04', '05', '06', '07', '08', '09', '10', '11', '12', '03', '04', '05', '06', '07', '08', '09', '10', '11', '12'],
     boreMm: [15, 17, 20, 25, 30, 35, 40, 45, 50, 55, 60, 17, 20, 25, 30, 35, 40, 45, 50, 55, 60],
     outsideMm: [35, 40, 47, 52, 62, 72, 80, 85, 90, 100, 110, 47, 52, 62, 72, 80, 90, 100, 110, 120, 130],

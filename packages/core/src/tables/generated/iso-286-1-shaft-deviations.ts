@@ -1,5 +1,6 @@
 // Generated from reference/tolerance/iso-286-1-shaft-deviations.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { runs } from '../runs.js';
 
 /** Fundamental deviations of shafts a to zc (source iso-286-1-2010; held as: page). */
 export const iso2861ShaftDeviations: {
@@ -66,19 +67,19 @@ export const iso2861ShaftDeviations: {
     esAUm: [-270, -270, -280, -290, -290, -300, -300, -310, -320, -340, -360, -380, -410, -460, -520, -580, -660, -740, -820, -920, -1050, -1200, -1350, -1500, -1650, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
     esBUm: [-140, -140, -150, -150, -150, -160, -160, -170, -180, -190, -200, -220, -240, -260, -280, -310, -340, -380, -420, -480, -540, -600, -680, -760, -840, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
     esCUm: [-60, -70, -80, -95, -95, -110, -110, -120, -130, -140, -150, -170, -180, -200, -210, -230, -240, -260, -280, -300, -330, -360, -400, -440, -480, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
-    esCdUm: [-34, -46, -56, -70, -70, -85, -85, -100, -100, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    esCdUm: runs([[-34, 1], [-46, 1], [-56, 1], [-70, 2], [-85, 2], [-100, 2], [null, 32]]),
     esDUm: [-20, -30, -40, -50, -50, -65, -65, -80, -80, -100, -100, -120, -120, -145, -145, -145, -170, -170, -170, -190, -190, -210, -210, -230, -230, -260, -260, -290, -290, -320, -320, -350, -350, -390, -390, -430, -430, -480, -480, -520, -520],
     esEUm: [-14, -20, -25, -32, -32, -40, -40, -50, -50, -60, -60, -72, -72, -85, -85, -85, -100, -100, -100, -110, -110, -125, -125, -135, -135, -145, -145, -160, -160, -170, -170, -195, -195, -220, -220, -240, -240, -260, -260, -290, -290],
-    esEfUm: [-10, -14, -18, -23, -23, -28, -28, -35, -35, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    esEfUm: runs([[-10, 1], [-14, 1], [-18, 1], [-23, 2], [-28, 2], [-35, 2], [null, 32]]),
     esFUm: [-6, -10, -13, -16, -16, -20, -20, -25, -25, -30, -30, -36, -36, -43, -43, -43, -50, -50, -50, -56, -56, -62, -62, -68, -68, -76, -76, -80, -80, -86, -86, -98, -98, -110, -110, -120, -120, -130, -130, -145, -145],
-    esFgUm: [-4, -6, -8, -10, -10, -12, -12, -15, -15, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    esFgUm: runs([[-4, 1], [-6, 1], [-8, 1], [-10, 2], [-12, 2], [-15, 2], [null, 32]]),
     esGUm: [-2, -4, -5, -6, -6, -7, -7, -9, -9, -10, -10, -12, -12, -14, -14, -14, -15, -15, -15, -17, -17, -18, -18, -20, -20, -22, -22, -24, -24, -26, -26, -28, -28, -30, -30, -32, -32, -34, -34, -38, -38],
-    esHUm: [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0],
-    eiJ5J6Um: [-2, -2, -2, -3, -3, -4, -4, -5, -5, -7, -7, -9, -9, -11, -11, -11, -13, -13, -13, -16, -16, -18, -18, -20, -20, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    esHUm: runs([[0, 41]]),
+    eiJ5J6Um: runs([[-2, 3], [-3, 2], [-4, 2], [-5, 2], [-7, 2], [-9, 2], [-11, 3], [-13, 3], [-16, 2], [-18, 2], [-20, 2], [null, 16]]),
     eiJ7Um: [-4, -4, -5, -6, -6, -8, -8, -10, -10, -12, -12, -15, -15, -18, -18, -18, -21, -21, -21, -26, -26, -28, -28, -32, -32, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
-    eiJ8Um: [-6, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
-    eiK4ToK7Um: [0, 1, 1, 1, 1, 2, 2, 2, 2, 2, 2, 3, 3, 3, 3, 3, 4, 4, 4, 4, 4, 4, 4, 5, 5, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0],
-    eiKOtherUm: [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0],
+    eiJ8Um: runs([[-6, 1], [null, 40]]),
+    eiK4ToK7Um: runs([[0, 1], [1, 4], [2, 6], [3, 5], [4, 7], [5, 2], [0, 16]]),
+    eiKOtherUm: runs([[0, 41]]),
     eiMUm: [2, 4, 6, 7, 7, 8, 8, 9, 9, 11, 11, 13, 13, 15, 15, 15, 17, 17, 17, 20, 20, 21, 21, 23, 23, 26, 26, 30, 30, 34, 34, 40, 40, 48, 48, 58, 58, 68, 68, 76, 76],
     eiNUm: [4, 8, 10, 12, 12, 15, 15, 17, 17, 20, 20, 23, 23, 27, 27, 27, 31, 31, 31, 34, 34, 37, 37, 40, 40, 44, 44, 50, 50, 56, 56, 66, 66, 78, 78, 92, 92, 110, 110, 135, 135],
     eiPUm: [6, 12, 15, 18, 18, 22, 22, 26, 26, 32, 32, 37, 37, 43, 43, 43, 50, 50, 50, 56, 56, 62, 62, 68, 68, 78, 78, 88, 88, 100, 100, 120, 120, 140, 140, 170, 170, 195, 195, 240, 240],
@@ -95,11 +96,11 @@ export const iso2861ShaftDeviations: {
     eiZcUm: [60, 80, 97, 130, 150, 188, 218, 274, 325, 405, 480, 585, 690, 800, 900, 1000, 1150, 1250, 1350, 1550, 1700, 1900, 2100, 2400, 2600, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
   },
   marks: {
-    esCdUm: ['page', 'page', 'page', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page'],
-    esEfUm: ['page', 'page', 'page', 'computed', 'computed', 'computed', 'computed', 'computed', 'computed', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page'],
-    esFgUm: ['page', 'page', 'page', 'computed', 'computed', 'computed', 'computed', 'computed', 'computed', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page'],
-    eiJ7Um: ['memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'memory', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page'],
-    eiJ8Um: ['memory', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page'],
-    eiXUm: ['page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'computed', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page'],
+    esCdUm: runs([['page', 3], ['memory', 6], ['page', 32]]),
+    esEfUm: runs([['page', 3], ['computed', 6], ['page', 32]]),
+    esFgUm: runs([['page', 3], ['computed', 6], ['page', 32]]),
+    eiJ7Um: runs([['memory', 16], ['page', 25]]),
+    eiJ8Um: runs([['memory', 1], ['page', 40]]),
+    eiXUm: runs([['page', 22], ['computed', 1], ['page', 18]]),
   },
 };

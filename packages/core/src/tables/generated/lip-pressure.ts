@@ -1,5 +1,6 @@
 // Generated from reference/seal/lip-pressure.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { runs } from '../runs.js';
 
 /** Pressure limits of lips (source din-3760-1996; held as: page). */
 export const lipPressure: {
@@ -37,7 +38,7 @@ export const lipPressure: {
     shaftOverMm: [null, null, null, null, null, null, 0, 75, 6, null],
     shaftUpToMm: [null, null, null, null, null, null, 75, 500, 480, null],
     pressureMaxMpa: [0.05, 0.035, 0.02, 0.048, 0.035, 0.021, 0.06, 0.03, 0.03, 0.05],
-    held: ['memory', 'memory', 'memory', 'page', 'page', 'page', 'page', 'page', 'page', 'page'],
+    held: runs([['memory', 3], ['page', 7]]),
   },
   marks: {
   },

@@ -1,5 +1,6 @@
 // Generated from reference/seal/surface-limits.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { runs } from '../runs.js';
 
 /** Roughness Ra of lip track and bore (source din-3760-1996; held as: page). */
 export const surfaceLimits: {
@@ -34,7 +35,7 @@ export const surfaceLimits: {
     construction: ['', 'rubber-covered', 'metal-case', '', '', '', 'metal-case', 'rubber-covered'],
     lowerUm: [0.2, 1.6, 0.8, 0.1, 1.6, 0.2, null, null],
     upperUm: [0.8, 6.3, 3.2, 0.32, 3.2, 0.43, 2.5, 3.75],
-    rowSource: ['din-3760-1996', 'din-3760-1996', 'din-3760-1996', 'jis-b-2402-1-2013', 'jis-b-2402-1-2013', 'rma-os-1', 'rma-os-1', 'rma-os-1'],
+    rowSource: runs([['din-3760-1996', 3], ['jis-b-2402-1-2013', 2], ['rma-os-1', 3]]),
     held: ['page', 'page', 'memory', 'page', 'page', 'page', 'page', 'page'],
   },
   marks: {

@@ -1,5 +1,6 @@
 // Generated from reference/seal/width-tolerance.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { runs } from '../runs.js';
 
 /** Width of a seal: permitted deviation (source din-3760-1996; held as: page). */
 export const widthTolerance: {
@@ -31,7 +32,7 @@ export const widthTolerance: {
     overMm: [0, 10, 0, 10],
     upToMm: [10, 400, 10, 400],
     toleranceMm: [0.2, 0.3, 0.3, 0.4],
-    held: ['page', 'page', 'page', 'page'],
+    held: runs([['page', 4]]),
   },
   marks: {
   },
