@@ -59,9 +59,5 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     sourcemap: false,
     assetsInlineLimit: 0,
-    rolldownOptions: {
-      // What a new version of the page leaves alone stays in the browser's cache: tables and words change seldom.
-      output: { codeSplitting: { groups: [{ name: 'tables', test: /packages\/core\/src\/(tables\/generated|wording\/english)\// }, { name: 'core', test: /packages\/core\/src\/|node_modules\/zod\// }] } },
-    },
   },
 });

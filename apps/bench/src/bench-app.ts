@@ -7,6 +7,7 @@ import { sampleAddress, type Sample } from './samples.js';
 import { KeptSheets, type KeptSheet } from './keeping/kept-sheets.js';
 import { startView } from './view/start-view.js';
 import { words } from './words.js';
+import { whenIdle } from './when-idle.js';
 
 /** Everything that computes and draws; fetched while the first screen is read. */
 const loadSheet = () => Promise.all([import('./bench-sheet.js'), import('./sheet/open-workshop.js')]);
@@ -30,8 +31,7 @@ export class BenchApp extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    const soon = globalThis.requestIdleCallback ?? ((run: () => void) => setTimeout(run, 200));
-    soon(() => void loadSheet().catch(() => undefined));
+    whenIdle(() => void loadSheet().catch(() => undefined));
     void this.lookAtKept();
   }
 

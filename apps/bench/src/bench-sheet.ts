@@ -7,7 +7,8 @@ import type { SectionMode } from '@seatwright/elements/seat-section.js';
 import { History } from './document/history.js';
 import { bearingPartsOf, placesIn, positionPath, sealPartsOf, type Place } from './document/places.js';
 import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
-import { computeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
+import { computeSheet, fetchWholeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
+import { whenIdle } from './when-idle.js';
 import { Keeper, type KeepingState } from './keeping/keeper.js';
 import type { KeptSheets } from './keeping/kept-sheets.js';
 import { draftSituation } from './sheet/draft-situation.js';
@@ -153,7 +154,17 @@ export class BenchSheet extends LitElement {
     if (this.file === null) return;
     this.result = computeSheet(this.file, this.place, this.sealPart, today());
     if (this.result.kind === 'sheet') this.lastGood = this.result.output;
+    if (this.result.kind === 'waiting') void this.completeSheet();
     if (this.working !== null) this.showWorking(true);
+  }
+
+  /** Fetches what judges bearings and finds remedies, and computes again with it. */
+  private async completeSheet(): Promise<void> {
+    try {
+      if (await fetchWholeSheet()) this.compute();
+    } catch {
+      if (this.result?.kind === 'waiting') this.result = { kind: 'fault', fault: { key: 'bearing.designation', message: words.start.notLoaded } };
+    }
   }
 
   private showWorking(isOpen: boolean): void {
@@ -171,6 +182,7 @@ export class BenchSheet extends LitElement {
     const [first] = placesIn(file);
     if (first !== undefined) this.openPlace(first);
     window.scrollTo(0, 0);
+    whenIdle(() => void this.completeSheet());
   }
 
   private leave(): void {

@@ -1,7 +1,8 @@
-import { jobSheet, type JobSheetOutput } from '@seatwright/core/job';
+import { sealSheet, sealSheetWorking, type JobSheetOutput } from '@seatwright/core/job';
 import { CalculationError, type WorkingStep } from '@seatwright/core/result';
 import { isObject, textAt, valueAt, type Json, type JsonObject } from '../document/raw-document.js';
 import { bearingPartsOf, machinePath, positionPath, sealPartsOf, withPlaceAlone, type Place } from '../document/places.js';
+import type { jobSheet as wholeJobSheet } from './whole-sheet.js';
 import { withoutUnfinished } from '../document/without-unfinished.js';
 
 /** An entry that cannot be read: the key of its field, and what would be understood. */
@@ -15,18 +16,35 @@ export type SheetResult =
   | { readonly kind: 'sheet'; readonly output: JobSheetOutput }
   | { readonly kind: 'fault'; readonly fault: SheetFault }
   /** A seal cannot be judged before these are entered; keys in the order of the form. */
-  | { readonly kind: 'begin'; readonly missing: readonly string[] };
+  | { readonly kind: 'begin'; readonly missing: readonly string[] }
+  /** There is a bearing on the sheet, and what judges bearings is still to be fetched. */
+  | { readonly kind: 'waiting' };
+
+type WholeSheet = typeof wholeJobSheet;
+
+/** What judges bearings and looks for remedies, once it is there; until then a sheet is made of its seals alone. */
+let wholeSheet: WholeSheet | null = null;
+
+/** Fetches what not every sheet needs; tells whether that made a difference. Rejects where it cannot be loaded. */
+export async function fetchWholeSheet(): Promise<boolean> {
+  if (wholeSheet !== null) return false;
+  wholeSheet = (await import('./whole-sheet.js')).jobSheet;
+  return true;
+}
 
 const neededOfSeal = ['shaftMm', 'outsideMm', 'widthMm', 'construction', 'lipMaterial'] as const;
 
 /** Computes the job sheet of one position from the file as typed. */
 export function computeSheet(document: JsonObject, place: Place, sealPart: number, asOfDate: string): SheetResult {
   const seal = valueAt(document, [...positionPath(place), 'parts', sealPart]);
-  const isBearingAlone = sealPartsOf(document, place).length === 0 && bearingPartsOf(document, place).length > 0;
+  const hasBearing = bearingPartsOf(document, place).length > 0;
+  const isBearingAlone = sealPartsOf(document, place).length === 0 && hasBearing;
   const missing = isBearingAlone ? [] : neededOfSeal.filter((key) => !isObject(seal) || seal[key] === undefined || seal[key] === '').map((key) => `seal.${key}`);
   if (missing.length > 0) return { kind: 'begin', missing };
+  if (hasBearing && wholeSheet === null) return { kind: 'waiting' };
   try {
-    return { kind: 'sheet', output: jobSheet.run(inputOf(document, place, asOfDate)) };
+    const input = inputOf(document, place, asOfDate);
+    return { kind: 'sheet', output: wholeSheet === null ? sealSheet(input) : wholeSheet.run(input) };
   } catch (error) {
     if (error instanceof CalculationError) return { kind: 'fault', fault: { key: keyOfPath(error.path, sealPart, bearingPartsOf(document, place)[0]), message: error.message } };
     throw error;
@@ -35,7 +53,8 @@ export function computeSheet(document: JsonObject, place: Place, sealPart: numbe
 
 /** The working of the same sheet, built when somebody asks for it. */
 export function workingOf(document: JsonObject, place: Place, asOfDate: string, output: JobSheetOutput): readonly WorkingStep[] {
-  return jobSheet.explain(jobSheet.parse(inputOf(document, place, asOfDate)), output);
+  const input = inputOf(document, place, asOfDate);
+  return wholeSheet === null ? sealSheetWorking(input, output) : wholeSheet.explain(wholeSheet.parse(input), output);
 }
 
 function inputOf(document: JsonObject, place: Place, asOfDate: string): { readonly workshop: Json; readonly machine: string; readonly position: string; readonly asOfDate: string } {

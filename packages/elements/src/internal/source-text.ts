@@ -1,10 +1,10 @@
 import type { SourceReference } from '@seatwright/core/result';
-import { sources } from '@seatwright/core/tables';
+import { sourceTitles } from '@seatwright/core/tables';
 import type { Catalogue } from '@seatwright/core/wording';
 
 /** A source in one line: title, clause, and how it is held. */
 export function sourceText({ id, clause, held }: SourceReference, catalogue: Catalogue): string {
-  const title = sources[id]?.title ?? id;
+  const title = sourceTitles[id] ?? id;
   const mark = heldMark(held, catalogue);
   const isPractice = id === 'common-practice';
   return `${title}${clause === undefined ? '' : `, ${clause}`}${mark === '' || isPractice ? '' : ` · ${mark}`}`;

@@ -1,0 +1,2 @@
+// Bearings, joints and repairs: a chunk of its own, fetched once a sheet stands.
+export { jobSheet } from '@seatwright/core/job';
