@@ -6,6 +6,9 @@ const alias = [
   { find: /^@seatwright\/core\/([a-z]+)$/, replacement: `${new URL('./packages/core/src/', import.meta.url).pathname}$1/index.ts` },
 ];
 
+/** [ms] Long where laws are soaked or bytes are spoilt by the million. */
+const testTimeout = process.env['RUNS'] === undefined && process.env['INPUTS'] === undefined ? 30_000 : 7_200_000;
+
 /** One root configuration: `unit` reads package sources; `cli`, `browser` and `package` use what was built. */
 export default defineConfig({
   test: {
@@ -15,12 +18,12 @@ export default defineConfig({
         resolve: { alias },
         test: {
           name: 'unit',
-          include: ['packages/*/src/**/*.test.ts', 'apps/bench/src/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/laws/**/*.test.ts', 'tests/golden/**/*.test.ts', 'tests/positions/**/*.test.ts', 'tests/recomputed/**/*.test.ts'],
+          include: ['packages/*/src/**/*.test.ts', 'apps/bench/src/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/laws/**/*.test.ts', 'tests/golden/**/*.test.ts', 'tests/positions/**/*.test.ts', 'tests/recomputed/**/*.test.ts', 'tests/fuzz/texts.test.ts'],
           setupFiles: ['./tests/drawn-the-same.ts'],
-          testTimeout: process.env['RUNS'] === undefined ? 30_000 : 1_200_000,
+          testTimeout,
         },
       },
-      { test: { name: 'cli', include: ['apps/cli/src/**/*.test.ts', 'tests/cli/**/*.test.ts', 'tests/package/**/*.test.ts'], setupFiles: ['./tests/drawn-the-same.ts'], testTimeout: 120_000 } },
+      { test: { name: 'cli', include: ['apps/cli/src/**/*.test.ts', 'tests/cli/**/*.test.ts', 'tests/package/**/*.test.ts', 'tests/fuzz/lists.test.ts'], setupFiles: ['./tests/drawn-the-same.ts'], testTimeout: Math.max(120_000, testTimeout) } },
       { test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], testTimeout: 120_000, hookTimeout: 120_000, fileParallelism: false } },
     ],
   },
