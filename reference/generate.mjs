@@ -347,10 +347,29 @@ function sourceTitlesModule(sources) {
   ].join('\n');
 }
 
+/** The month of `reference/edition.json` with a hash over every table and source: any cell that changes makes another edition. */
+function editionOf(tables, sources, month) {
+  const parts = tables.map(({ id, sidecar }) => `${id} ${sidecar.sha256} ${sidecar.heldSha256 ?? ''}`);
+  return `${month}-${sha256([...parts, JSON.stringify(sources)].join('\n')).slice(0, 8)}`;
+}
+
+function editionModule(edition, version) {
+  return [
+    '// Generated from reference/ and packages/core/package.json by reference/generate.mjs: do not edit.',
+    '',
+    '/** Edition of the tables: year and month, and a hash over every table and source. Another cell is another edition. */',
+    `export const tablesEdition = ${quote(edition)};`,
+    '/** Version of this library. */',
+    `export const libraryVersion = ${quote(version)};`,
+    '',
+  ].join('\n');
+}
+
 function indexModule(tables) {
   return [
     '// Generated from reference/ by reference/generate.mjs: do not edit.',
     ...tables.map(({ id }) => `export { ${camelCase(id)} } from './${id}.js';`),
+    "export { libraryVersion, tablesEdition } from './edition.js';",
     "export { sourceTitles } from './source-titles.js';",
     "export { sources } from './sources.js';",
     '',
@@ -373,6 +392,9 @@ function readSources(path, problems) {
 export function generate(referenceFolder, { seal = false } = {}) {
   const problems = [];
   const sources = readSources(join(referenceFolder, 'sources.json'), problems);
+  const { month } = JSON.parse(readFileSync(join(referenceFolder, 'edition.json'), 'utf8'));
+  if (!/^\d{4}\.\d\d$/.test(month)) problems.push(`reference/edition.json: month "${month}" is not like 2026.11`);
+  const { version } = JSON.parse(readFileSync(join(referenceFolder, '../packages/core/package.json'), 'utf8'));
   const tables = [];
   for (const room of readdirSync(referenceFolder, { withFileTypes: true }).filter((entry) => entry.isDirectory()).map((entry) => entry.name).sort()) {
     const files = readdirSync(join(referenceFolder, room)).sort();
@@ -384,7 +406,7 @@ export function generate(referenceFolder, { seal = false } = {}) {
         const table = readTable(join(referenceFolder, room, file), shown, sources, problems, seal);
         if (table !== null) {
           const twin = tables.find((other) => camelCase(other.id) === camelCase(table.id));
-          if (twin !== undefined || ['index', 'source-titles', 'sources'].includes(table.id)) problems.push(`${shown}: the id ${table.id} is taken`);
+          if (twin !== undefined || ['edition', 'index', 'source-titles', 'sources'].includes(table.id)) problems.push(`${shown}: the id ${table.id} is taken`);
           tables.push(table);
         }
       } else if (!file.endsWith('.json') || !files.includes(file.replace(/\.json$/, '.csv'))) problems.push(`${shown}: belongs to no table`);
@@ -393,6 +415,7 @@ export function generate(referenceFolder, { seal = false } = {}) {
   tables.sort((one, other) => (one.id < other.id ? -1 : 1));
   const modules = new Map(problems.length > 0 ? [] : [
     ...tables.map((table) => [`${table.id}.ts`, tableModule(table)]),
+    ['edition.ts', editionModule(editionOf(tables, sources, month), version)],
     ['source-titles.ts', sourceTitlesModule(sources)],
     ['sources.ts', sourcesModule(sources)],
     ['index.ts', indexModule(tables)],
@@ -427,7 +450,7 @@ function main(argv) {
   }
   for (const [file, text] of stale) writeFileSync(join(generatedFolder, file), text);
   for (const file of orphans) rmSync(join(generatedFolder, file));
-  process.stdout.write(`${modules.size - 3} tables; ${stale.length} modules written, ${orphans.length} removed\n`);
+  process.stdout.write(`${modules.size - 4} tables; ${stale.length} modules written, ${orphans.length} removed\n`);
   return 0;
 }
 

@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { Command, CommanderError } from 'commander';
 import { CalculationError } from '@seatwright/core';
+import { stampLine } from './internal/stamp.js';
 
 /** Refused input ends with 1, what could not run with 2. */
 function failWith(error: unknown, isJson: boolean): void {
@@ -28,7 +29,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 
 const program = new Command('seatwright')
   .description("Does this seal suit this shaft and bore, how does the old one come out, how does the new one go in, when next? It advises; it does not certify. The maker's manual, local rules and licensed practice come first.")
-  .version('0.1.0')
+  .version(stampLine.trim())
   .addHelpText('after', '\nExit code: 0 answered, 1 the input was refused (batch: some lines failed), 2 could not run.')
   .exitOverride();
 

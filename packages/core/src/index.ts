@@ -1,1 +1,2 @@
 export * from './result/index.js';
+export { libraryVersion, tablesEdition } from './tables/generated/edition.js';

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { JobSheetOutput } from '@seatwright/core/job';
-import { bearingBlocks, english, jobSheetDocument, type SheetBlock, type WritingStyle } from '@seatwright/core/wording';
+import { bearingBlocks, editionText, english, jobSheetDocument, type SheetBlock, type WritingStyle } from '@seatwright/core/wording';
 import { decideLine, dueLine, putInLine, takeOutLine } from '../sheet/summaries.js';
 import { words } from '../words.js';
 import { renderBlock } from './block.js';
@@ -99,7 +99,7 @@ export function smallPrint({ output, style }: SheetContext): TemplateResult | ty
   });
   return html`<section class="small-print" aria-label=${words.blocks.small}>
     ${sections.map(({ heading, items }) => html`<h2>${heading}</h2><ul>${items.map(({ text }) => html`<li>${text}</li>`)}</ul>`)}
-    <p>${english.labels['advises'] ?? ''}</p>
+    <p>${english.labels['advises'] ?? ''} ${editionText(output, english)}</p>
   </section>`;
 }
 

@@ -2,6 +2,7 @@ import { findPosition, jobSheet, positionsOf, readWorkshopFile } from '@seatwrig
 import { english, jobSheetDocument, writeHtml, writeMarkdown, writeText, type WritingStyle } from '@seatwright/core/wording';
 import { readInput } from '../internal/read-input.js';
 import { workingText } from '../internal/write-answer.js';
+import { answerJson } from '../internal/stamp.js';
 
 interface Options {
   readonly position?: string;
@@ -28,7 +29,7 @@ export async function job(file: string, options: Options): Promise<void> {
     const input = { workshop: raw, machine: machine.name, position: position.name, ...(options.asOf === undefined ? {} : { asOfDate: options.asOf }) };
     const output = jobSheet.run(input);
     const working = options.explain === true ? jobSheet.explain(input, output) : undefined;
-    if (options.json === true) process.stdout.write(`${JSON.stringify(working === undefined ? { ok: true, output } : { ok: true, output, working })}\n`);
+    if (options.json === true) process.stdout.write(`${answerJson(output, working)}\n`);
     else process.stdout.write(write(jobSheetDocument(output, english, style)) + (working === undefined ? '' : workingText(working)) + (wanted.length > 1 ? '\n\n' : ''));
   }
 }

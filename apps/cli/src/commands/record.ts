@@ -3,6 +3,7 @@ import { invalidInput } from '@seatwright/core';
 import { english, plainStyle, writeFinding } from '@seatwright/core/wording';
 import { readInput } from '../internal/read-input.js';
 import { replaceWhole } from '../internal/replace-whole.js';
+import { answerJson, stampLine } from '../internal/stamp.js';
 
 interface Options {
   readonly position?: string;
@@ -64,7 +65,7 @@ function placeIn(workshop: unknown, options: Options) {
 
 function show(workshop: unknown, options: Options): void {
   const output = serviceRecord.run({ workshop, ...placeIn(workshop, options), ...(options.asOf === undefined ? {} : { asOfDate: options.asOf }) });
-  process.stdout.write(options.json === true ? `${JSON.stringify({ ok: true, output })}\n` : textOf(output));
+  process.stdout.write(options.json === true ? `${answerJson(output)}\n` : `${textOf(output)}\n${stampLine}`);
 }
 
 function changeOf({ date, hours, renewed, bore, boreWith, shaft, shaftWith, found, fitted, oldDepth, depth, note }: Options): object {

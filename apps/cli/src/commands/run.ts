@@ -2,6 +2,7 @@ import { calculations, findCalculation } from '@seatwright/core/registry';
 import { CalculationError } from '@seatwright/core';
 import { readInput } from '../internal/read-input.js';
 import { answerText, workingText } from '../internal/write-answer.js';
+import { answerJson, stampLine } from '../internal/stamp.js';
 
 /** One calculation from a JSON file. */
 export async function run(name: string, options: { readonly input: string; readonly explain?: boolean; readonly json?: boolean }): Promise<void> {
@@ -17,6 +18,6 @@ export async function run(name: string, options: { readonly input: string; reado
   const input = calculation.parse(raw);
   const output = calculation.compute(input);
   const working = options.explain === true ? calculation.explain(input, output) : undefined;
-  if (options.json === true) process.stdout.write(`${JSON.stringify(working === undefined ? { ok: true, output } : { ok: true, output, working })}\n`);
-  else process.stdout.write(answerText(output) + (working === undefined ? '' : workingText(working)));
+  if (options.json === true) process.stdout.write(`${answerJson(output, working)}\n`);
+  else process.stdout.write(answerText(output) + (working === undefined ? '' : workingText(working)) + `\n${stampLine}`);
 }

@@ -4,6 +4,7 @@ import { shelfMatcher, shelfRoles, type ShelfCandidate, type ShelfMatchOutput, t
 import { english, fill, writeFinding, type WritingStyle } from '@seatwright/core/wording';
 import { readInput } from '../internal/read-input.js';
 import { readRows } from '../internal/read-rows.js';
+import { answerJson, stampLine } from '../internal/stamp.js';
 
 interface Options {
   readonly for: string;
@@ -39,8 +40,8 @@ export async function shelf(file: string, options: Options): Promise<void> {
   }
   if (matcher === null) throw invalidInput('header', undefined, 'a header line, then one seal a line', `${file} is empty`);
   const output = matcher.result();
-  if (options.json === true) process.stdout.write(`${JSON.stringify({ ok: true, output: { ...output, unreadRowCount: unreadCount, unreadRows: unread } })}\n`);
-  else process.stdout.write(textOf(output, unread, unreadCount, { lengthUnit: workshop.lengthUnit ?? 'mm', decimalMark: '.' }));
+  if (options.json === true) process.stdout.write(`${answerJson({ ...output, unreadRowCount: unreadCount, unreadRows: unread })}\n`);
+  else process.stdout.write(textOf(output, unread, unreadCount, { lengthUnit: workshop.lengthUnit ?? 'mm', decimalMark: '.' }) + `\n${stampLine}`);
 }
 
 function sealOf(seals: readonly SealPart[], wanted: string | undefined): SealPart {

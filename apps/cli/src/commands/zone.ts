@@ -1,5 +1,6 @@
 import { fit, inchFit, isInchFitDesignation, parseFitDesignation, parseInchFitDesignation, parseZoneDesignation, toleranceZone } from '@seatwright/core/tolerance';
 import { answerText, workingText } from '../internal/write-answer.js';
+import { answerJson, stampLine } from '../internal/stamp.js';
 
 interface Options {
   readonly explain?: boolean;
@@ -29,6 +30,6 @@ export function fitOf(designation: string, options: Options): Promise<void> {
 }
 
 function show(output: unknown, working: ReturnType<typeof fit.explain> | undefined, options: Options): void {
-  if (options.json === true) process.stdout.write(`${JSON.stringify(working === undefined ? { ok: true, output } : { ok: true, output, working })}\n`);
-  else process.stdout.write(answerText(output) + (working === undefined ? '' : workingText(working)));
+  if (options.json === true) process.stdout.write(`${answerJson(output, working)}\n`);
+  else process.stdout.write(answerText(output) + (working === undefined ? '' : workingText(working)) + `\n${stampLine}`);
 }

@@ -1,5 +1,6 @@
 import { CalculationError } from '@seatwright/core';
 import { calculations, findCalculation } from '@seatwright/core/registry';
+import { answerJson } from './stamp.js';
 
 /** One line of a batch: a request in, an answer out; null stands for a line too long to be kept. Never throws. */
 export function answerLine(text: string | null, line: number): { readonly answer: string; readonly ok: boolean } {
@@ -12,8 +13,7 @@ export function answerLine(text: string | null, line: number): { readonly answer
     if (calculation === undefined) throw refused('calc', `unknown calculation; known are ${calculations.map(({ name }) => name).join(', ')}`);
     const input = calculation.parse(request.input);
     const output = calculation.compute(input);
-    const working = request.explain === true ? { working: calculation.explain(input, output) } : {};
-    return { answer: JSON.stringify({ ...(id === undefined ? {} : { id }), ok: true, output, ...working }), ok: true };
+    return { answer: answerJson(output, request.explain === true ? calculation.explain(input, output) : undefined, id), ok: true };
   } catch (error) {
     const told = error instanceof CalculationError ? error.toJSON() : { code: 'internal', path: '', message: error instanceof Error ? error.message : String(error), received: null, allowed: '' };
     return { answer: JSON.stringify({ ...(id === undefined ? {} : { id }), ok: false, error: told, line }), ok: false };

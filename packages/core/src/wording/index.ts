@@ -1,7 +1,7 @@
 export type { Catalogue, FindingWords } from './catalogue.js';
 export { english } from './english/index.js';
 export { fill, placeholdersOf } from './fill.js';
-export { assumptionText, jobSheetDocument } from './job-sheet-document.js';
+export { assumptionText, editionText, jobSheetDocument } from './job-sheet-document.js';
 export type { SheetBlock, SheetDocument, SheetItem, Tone } from './sheet-document.js';
 export { bearingBlocks } from './internal/bearing-blocks.js';
 export { findingItem, stepItem, writeFinding } from './write-finding.js';

@@ -99,9 +99,14 @@ function smallPrint(output: JobSheetOutput, catalogue: Catalogue, style: Writing
   blocks.push(
     { kind: 'heading', text: label('sources') },
     list(output.sources.map(({ title, clauses, held, id }) => `${title}${clauses === '' ? '' : `: ${clauses}`}${id === 'common-practice' ? '' : ` (${marks[held] ?? held})`}`)),
-    { kind: 'paragraph', text: label('advises'), isSmall: true },
+    { kind: 'paragraph', text: `${label('advises')} ${editionText(output, catalogue)}`, isSmall: true },
   );
   return blocks;
+}
+
+/** What a sheet was computed with, in one line. */
+export function editionText({ libraryVersion, tablesEdition }: Pick<JobSheetOutput, 'libraryVersion' | 'tablesEdition'>, { labels }: Catalogue): string {
+  return (labels['computedWith'] ?? '').replace('{version}', libraryVersion).replace('{edition}', tablesEdition);
 }
 
 /** An assumption in one line: "Thickness of the metal case: 0.8 to 1.2 mm; changes force and hold". */

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import { commonPractice, planStep, plainGeometry, supporting, verdictOf, worseVerdict, type Assumption, type Finding, type PlanStep, type Verdict } from '../../result/index.js';
+import { libraryVersion, tablesEdition } from '../../tables/generated/edition.js';
 import { sourceTitles } from '../../tables/generated/source-titles.js';
 import { findPosition } from '../find-position.js';
 import { nextDue } from '../next-due.js';
@@ -59,6 +60,8 @@ export function composeSheet(input: z.infer<typeof sheetQuestionField>, experts:
     sources: sourcesOf(findings, Object.values(blocks).flat(), outputs.flatMap((output) => output.assumptions)),
     assumptions: unique(outputs.flatMap((output) => output.assumptions)),
     notChecked,
+    libraryVersion,
+    tablesEdition,
   };
 }
 

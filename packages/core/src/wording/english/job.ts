@@ -102,6 +102,7 @@ export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'ef
     hourMeter: 'Hour meter',
     date: 'Date',
     signature: 'Name and signature',
+    computedWith: 'Computed with Seatwright {version}, tables {edition}.',
     advises: "This sheet advises; it does not certify. The maker's manual, local rules and licensed practice come first.",
     memoryMark: 'from memory (unverified)',
     practiceMark: 'common practice (no source)',
