@@ -79,7 +79,7 @@ function leaves(schema: Schema, path: string, name: string, root: Schema): reado
     return target === undefined ? [] : leaves(target, path, name, root);
   }
   const branches = schema.anyOf ?? schema.oneOf ?? schema.allOf;
-  if (branches !== undefined) return branches.flatMap((branch) => leaves({ ...('label' in schema ? { label: schema.label } : {}), ...('unit' in schema ? { unit: schema.unit } : {}), ...branch }, path, name, root));
+  if (branches !== undefined && schema.properties === undefined) return branches.flatMap((branch) => leaves({ ...('label' in schema ? { label: schema.label } : {}), ...('unit' in schema ? { unit: schema.unit } : {}), ...branch }, path, name, root));
   if (schema.properties !== undefined) {
     return Object.entries(schema.properties).flatMap(([key, child]) => leaves(child, path === '' ? key : `${path}.${key}`, parts.has(key) ? name : key, root));
   }

@@ -1,5 +1,4 @@
-import * as z from 'zod/mini';
-import { jsonSchemasOf } from '@seatwright/core';
+import { inputSchemaOf, jsonSchemasOf } from '@seatwright/core';
 import { workshopFileField } from '@seatwright/core/job';
 import { calculations, findCalculation } from '@seatwright/core/registry';
 
@@ -7,7 +6,7 @@ import { calculations, findCalculation } from '@seatwright/core/registry';
 export function schema(name: string): Promise<void> {
   const calculation = findCalculation(name);
   if (calculation === undefined && name !== 'workshop-file') throw new Error(`no calculation "${name}"; there are ${calculations.map((known) => known.name).join(', ')}, and workshop-file`);
-  const schemas = calculation === undefined ? z.toJSONSchema(workshopFileField, { io: 'input' }) : jsonSchemasOf(calculation);
+  const schemas = calculation === undefined ? inputSchemaOf(workshopFileField) : jsonSchemasOf(calculation);
   process.stdout.write(`${JSON.stringify(schemas, null, 2)}\n`);
   return Promise.resolve();
 }

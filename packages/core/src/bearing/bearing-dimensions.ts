@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { expandedUncertaintyMm, findInstrument } from '../measure/index.js';
 import { lengthField } from '../quantity/index.js';
-import { candourFields, choiceField, defineCalculation, outputNumber, readWithin, sourceField, textField } from '../result/index.js';
+import { anyGiven, candourFields, choiceField, defineCalculation, exactlyOne, given, outputNumber, readWithin, rulesInSchema, sourceField, textField } from '../result/index.js';
 import { bearingKinds } from './internal/bearing-choices.js';
 import { bearingSize, bearingSizes, tableRowOf, type BearingSize } from './internal/bearing-table.js';
 import { readSuffixes } from './internal/read-suffixes.js';
@@ -16,7 +16,7 @@ const inputField = z
     instrument: z.optional(textField({ label: 'instrument that the sizes were read with', typical: 'digital-calliper-outside', longest: 80 })),
     readingErrorMm: z.optional(lengthField({ label: 'the readings may be off by, plus or minus', unit: 'mm', from: 0, upTo: 2, typical: '0.05' })),
   })
-  .check(z.refine((input) => (input.designation === undefined) !== (input.boreMm === undefined && input.outsideMm === undefined && input.widthMm === undefined), { error: 'give a designation, or measured dimensions' }));
+  .check(z.refine((input) => (input.designation === undefined) !== (input.boreMm === undefined && input.outsideMm === undefined && input.widthMm === undefined), { error: 'give a designation, or measured dimensions' }), rulesInSchema([exactlyOne(given('designation'), anyGiven('boreMm', 'outsideMm', 'widthMm'))]));
 
 const sizeField = z.strictObject({
   designation: textField({ label: 'basic designation' }),

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { forceField, hoursField, lengthField, rotationalSpeedField, temperatureField } from '../quantity/index.js';
-import { candourFields, choiceField, contradiction, deciding, defineCalculation, findingField, numberField, outputNumber, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type Span, type WorkingStep } from '../result/index.js';
+import { candourFields, choiceField, contradiction, deciding, defineCalculation, exactlyOne, findingField, given, notBoth, numberField, outputNumber, rulesInSchema, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type Span, type WorkingStep } from '../result/index.js';
 import { contaminationLevels, contaminationSpan, equivalentBallLoad, lifeModification, lifeModificationTerms, nominalViscosity, reliabilityFactor, type BallLoad } from './internal/iso-281.js';
 
 const inputField = z
@@ -26,6 +26,7 @@ const inputField = z
   .check(
     z.refine((input) => (input.equivalentLoadN === undefined) !== (input.radialLoadN === undefined), { error: 'give equivalentLoadN, or radialLoadN with axialLoadN', path: ['equivalentLoadN'] }),
     z.refine((input) => input.contaminationFactor === undefined || input.contamination === undefined, { error: 'give contaminationFactor or contamination, not both', path: ['contamination'] }),
+    rulesInSchema([exactlyOne(given('equivalentLoadN'), given('radialLoadN')), notBoth('contaminationFactor', 'contamination')]),
   );
 
 const maybe = (label: string, unit: string) => z.nullable(outputNumber(label, unit));

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { lengthField } from '../quantity/index.js';
-import { candourFields, choiceField, defineCalculation, findingField, numberField, outputNumber, source, sourceField, supporting, textField, yesNoField, type Finding, type WorkingStep } from '../result/index.js';
+import { candourFields, choiceField, defineCalculation, exactlyOne, findingField, given, notBoth, numberField, outputNumber, rulesInSchema, source, sourceField, supporting, textField, yesNoField, type Finding, type WorkingStep } from '../result/index.js';
 import { seatClasses as table } from '../tables/generated/seat-classes.js';
 import { markAt } from '../tables/table.js';
 import { practiceValue } from './internal/bearing-practice.js';
@@ -30,6 +30,7 @@ const inputField = z
   .check(
     z.refine((input) => (input.designation === undefined) !== (input.boreMm === undefined), { error: 'give the designation or boreMm', path: ['boreMm'] }),
     z.refine((input) => input.magnitude === undefined || input.loadRatio === undefined, { error: 'give the magnitude or P/C, not both', path: ['loadRatio'] }),
+    rulesInSchema([exactlyOne(given('designation'), given('boreMm')), notBoth('magnitude', 'loadRatio')]),
   );
 
 const recommendationField = z.strictObject({

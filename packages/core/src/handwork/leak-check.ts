@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { hoursField, pressureField, temperatureDifferenceField, temperatureField } from '../quantity/index.js';
-import { candourFields, commonPractice, deciding, defineCalculation, findingField, numberField, outputNumber, plainMechanics, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type Span, type WorkingStep } from '../result/index.js';
+import { bothOrNone, candourFields, commonPractice, deciding, defineCalculation, findingField, notBoth, numberField, outputNumber, plainMechanics, rulesInSchema, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type Span, type WorkingStep } from '../result/index.js';
 import { standingPressureLimit } from '../seal/index.js';
 
 const gauge = (label: string) => pressureField({ label, unit: 'MPa', from: -0.1, upTo: 1, typical: '0.05' });
@@ -25,6 +25,7 @@ const inputField = z
     z.refine((input) => Math.sign(input.startPressureMpa) * input.endPressureMpa >= -1e-12 && input.startPressureMpa !== 0, { error: 'both readings must be pressure, or both suction, and the start not nothing', path: ['startPressureMpa'] }),
     z.refine((input) => (input.startTemperatureC === undefined) === (input.endTemperatureC === undefined), { error: 'give both temperatures, or none', path: ['endTemperatureC'] }),
     z.refine((input) => input.limitDropMpa === undefined || input.limitMlPerMin === undefined, { error: 'give one limit', path: ['limitMlPerMin'] }),
+    rulesInSchema([bothOrNone('startTemperatureC', 'endTemperatureC'), notBoth('limitDropMpa', 'limitMlPerMin')], ['both readings must be pressure, or both suction, and the start not nothing']),
   );
 
 const outputField = z.strictObject({

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { readingsField } from '../measure/index.js';
 import { lengthField } from '../quantity/index.js';
-import { choiceField, textField } from '../result/index.js';
+import { anyGiven, atLeastOne, choiceField, notBoth, rulesInSchema, textField } from '../result/index.js';
 
 /** A tube, a socket or a turned piece from the scrap box, as it could drive a seal. */
 export const toolField = z
@@ -26,6 +26,10 @@ export const toolField = z
     z.refine((tool) => tool.insideMm === undefined || tool.wallMm === undefined, { error: 'give either insideMm or wallMm, not both', path: ['wallMm'] }),
     z.refine((tool) => (tool.insideMm ?? 0) < tool.outsideMm, { error: 'insideMm must be smaller than outsideMm', path: ['insideMm'] }),
     z.refine((tool) => 2 * (tool.wallMm ?? 0) <= tool.outsideMm, { error: 'wallMm must not exceed half of outsideMm', path: ['wallMm'] }),
+    rulesInSchema(
+      [atLeastOne({ properties: { kind: { const: 'turned' } } }, anyGiven('insideMm', 'wallMm')), notBoth('insideMm', 'wallMm')],
+      ['insideMm must be smaller than outsideMm', 'wallMm must not exceed half of outsideMm'],
+    ),
   );
 
 export type Tool = z.infer<typeof toolField>;

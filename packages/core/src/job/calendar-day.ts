@@ -35,7 +35,7 @@ export function dateOf(dayNumber: DayNumber): string {
 export function dateField(meta: FieldMeta) {
   return z.string().check(
     z.refine((text) => dayNumberOf(text) !== null, { error: 'expected a date that exists, written YYYY-MM-DD' }),
-    z.meta({ ...meta, unit: '' }),
+    z.meta({ ...meta, unit: '', format: 'date', beyond: ['expected a date that exists, written YYYY-MM-DD'] }),
   );
 }
 

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { numberField, textField } from '../result/index.js';
+import { numberField, rulesInSchema, textField } from '../result/index.js';
 
 /** A material of the workshop's own. */
 export const materialField = z
@@ -14,6 +14,6 @@ export const materialField = z
     densityKgPerM3: z.optional(numberField({ label: 'density', unit: 'kg/m³', over: 0, upTo: 30000 })),
     source: z.optional(textField({ label: 'where the numbers come from' })),
   })
-  .check(z.refine((material) => material.expansionMinPerK <= material.expansionMaxPerK, { error: 'expansionMinPerK must not exceed expansionMaxPerK' }));
+  .check(z.refine((material) => material.expansionMinPerK <= material.expansionMaxPerK, { error: 'expansionMinPerK must not exceed expansionMaxPerK' }), rulesInSchema([], ['expansionMinPerK must not exceed expansionMaxPerK']));
 
 export type OwnMaterial = z.infer<typeof materialField>;

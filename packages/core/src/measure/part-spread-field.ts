@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { lengthField } from '../quantity/index.js';
-import { choiceField, numberField, textField } from '../result/index.js';
+import { anyGiven, atLeastOne, bothOrNone, choiceField, exactlyOne, given, neither, numberField, rulesInSchema, textField } from '../result/index.js';
 
 const longestMm = 3150;
 
@@ -36,6 +36,16 @@ export const partSpreadField = z
       path: ['limitDeviationsCount'],
     }),
     z.refine((part) => part.peakMm === undefined || part.spread !== 'uniform', { error: 'a uniform spread has no peak', path: ['peakMm'] }),
+    rulesInSchema(
+      [
+        exactlyOne(given('toleranceClass'), anyGiven('lowerMm', 'upperMm'), given('valuesMm')),
+        bothOrNone('lowerMm', 'upperMm'),
+        atLeastOne(neither(given('valuesMm')), neither(anyGiven('spread', 'peakMm', 'limitDeviationsCount'))),
+        atLeastOne(neither(given('limitDeviationsCount')), { properties: { spread: { enum: ['normal', 'normal within limits'] } } }),
+        atLeastOne(neither(given('peakMm')), { properties: { spread: { not: { const: 'uniform' } } } }),
+      ],
+      ['lowerMm must be smaller than upperMm'],
+    ),
   );
 
 export type PartSpreadInput = z.infer<typeof partSpreadField>;

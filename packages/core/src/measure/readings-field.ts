@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { angleField, lengthField } from '../quantity/index.js';
-import { textField } from '../result/index.js';
+import { exactlyOne, given, rulesInSchema, textField } from '../result/index.js';
 
 const longestMm = 3150;
 
@@ -22,6 +22,7 @@ export const readingsField = z
     z.refine((readings) => (readings.valuesMm === undefined) !== (readings.points === undefined), {
       error: 'give either valuesMm or points',
     }),
+    rulesInSchema([exactlyOne(given('valuesMm'), given('points'))]),
   );
 
 export type Readings = z.infer<typeof readingsField>;

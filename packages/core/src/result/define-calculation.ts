@@ -37,13 +37,19 @@ export function checkedInput<I>(field: z.ZodMiniType<I>, raw: unknown): I {
   return parsed.data;
 }
 
+const beyondSchemas =
+  'Beyond a schema: a text with a unit ("3/4 in") is read, and checked against the limits beside it, by Seatwright alone (the unit it is turned into stands under "unit"); lengths are settled to 1e-6 mm first; a number nearer to nothing than 1e-15, other than 0, is refused as a slip; and the rules under "beyond" compare one field with another.';
+
+/** JSON Schema (draft 2020-12) of what is taken in. */
+export function inputSchemaOf(field: z.ZodMiniType): Readonly<Record<string, unknown>> {
+  const { $schema, ...schema } = z.toJSONSchema(field, { io: 'input' });
+  return { $schema, $comment: beyondSchemas, ...schema };
+}
+
 /** JSON Schemas (draft 2020-12) of what goes in and what comes out. */
 export function jsonSchemasOf(calculation: { readonly input: z.ZodMiniType; readonly output: z.ZodMiniType }): {
   readonly input: unknown;
   readonly output: unknown;
 } {
-  return {
-    input: z.toJSONSchema(calculation.input, { io: 'input' }),
-    output: z.toJSONSchema(calculation.output, { io: 'output' }),
-  };
+  return { input: inputSchemaOf(calculation.input), output: z.toJSONSchema(calculation.output, { io: 'output' }) };
 }

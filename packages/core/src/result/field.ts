@@ -27,7 +27,7 @@ export function numberField(meta: NumberFieldMeta): z.ZodMiniNumber<number> {
 
 /** A whole number with its permitted range: a count or a seed. */
 export function wholeNumberField(meta: NumberFieldMeta): z.ZodMiniNumber<number> {
-  return numberField(meta).check(z.refine((value) => Number.isInteger(value), { error: 'expected a whole number' }));
+  return numberField(meta).check(z.refine((value) => Number.isInteger(value), { error: 'expected a whole number' }), z.meta({ multipleOf: 1 }));
 }
 
 /** A number of an output: finite, unit in the name, nothing else promised. */

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { readingsField } from '../measure/index.js';
 import { lengthField, pressureField } from '../quantity/index.js';
-import { choiceField, numberField, textField, yesNoField } from '../result/index.js';
+import { choiceField, numberField, rulesInSchema, textField, yesNoField } from '../result/index.js';
 
 export const constructions = ['metal-case', 'half-rubber', 'rubber-covered', 'rubber-covered-ribbed'] as const;
 export type Construction = (typeof constructions)[number];
@@ -34,6 +34,7 @@ export const sealShape = {
 
 export const sealField = z.strictObject(sealShape).check(
   z.refine((seal) => seal.outsideMm > seal.shaftMm, { error: 'outsideMm must be larger than shaftMm' }),
+  rulesInSchema([], ['outsideMm must be larger than shaftMm']),
 );
 
 export type Seal = z.infer<typeof sealField>;

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { materialField, partMaterial, partMaterialField, type Material } from '../material/index.js';
 import { lengthField, temperatureField } from '../quantity/index.js';
-import { candourFields, choiceField, contradiction, defineCalculation, wholeNumberField, outputNumber, plainGeometry, source, spanField, textField, type Assumption, type Span, type WorkingStep } from '../result/index.js';
+import { anyGiven, candourFields, choiceField, contradiction, defineCalculation, exactlyOne, given, neither, notBoth, outputNumber, plainGeometry, rulesInSchema, source, spanField, textField, wholeNumberField, type Assumption, type Span, type WorkingStep } from '../result/index.js';
 import { inchFit } from './inch-fit.js';
 import { nominalField } from './internal/nominal-field.js';
 import { partDeviations, partLimitsField, type PartDeviations } from './part-limits-field.js';
@@ -36,6 +36,10 @@ const inputField = z
       path: ['temperatureC'],
     }),
     z.refine((input) => (input.fromC ?? -20) < (input.toC ?? 150), { error: 'fromC must be below toC', path: ['toC'] }),
+    rulesInSchema(
+      [exactlyOne(given('fitClass'), given('hole', 'shaft')), neither({ ...given('fitClass'), ...anyGiven('hole', 'shaft') }), notBoth('temperatureC', 'holeTemperatureC'), notBoth('temperatureC', 'shaftTemperatureC')],
+      ['fromC must be below toC'],
+    ),
   );
 
 const stateField = z.strictObject({

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { lengthField } from '../quantity/index.js';
-import { contradiction, invalidInput, textField } from '../result/index.js';
+import { contradiction, invalidInput, rulesInSchema, textField } from '../result/index.js';
 import { readClassName, type PartKind } from './internal/class-names.js';
 import { largestNominalMm } from './internal/size-steps.js';
 import { zoneOf } from './internal/zone.js';
@@ -10,7 +10,7 @@ const limitsField = z
     lowerMm: lengthField({ label: 'lower limit of size', unit: 'mm', over: 0, upTo: 2 * largestNominalMm }),
     upperMm: lengthField({ label: 'upper limit of size', unit: 'mm', over: 0, upTo: 2 * largestNominalMm }),
   })
-  .check(z.refine(({ lowerMm, upperMm }) => lowerMm <= upperMm, { error: 'lowerMm must not exceed upperMm', path: ['upperMm'] }));
+  .check(z.refine(({ lowerMm, upperMm }) => lowerMm <= upperMm, { error: 'lowerMm must not exceed upperMm', path: ['upperMm'] }), rulesInSchema([], ['lowerMm must not exceed upperMm']));
 
 /** Limits of one part of a fit: a tolerance class, or its limits of size as drawn or measured. */
 export const partLimitsField = z.union([textField({ label: 'tolerance class', typical: 'H7', longest: 16 }), limitsField], { error: 'a tolerance class, or {lowerMm, upperMm}' });

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { materialField, partMaterialField } from '../../material/index.js';
 import { instrumentField, readingsField } from '../../measure/index.js';
 import { forceField, lengthField, temperatureField } from '../../quantity/index.js';
-import { candourFields, choiceField, findingField, outputNumber, sourceField, spanField, textField, verdictField } from '../../result/index.js';
+import { candourFields, choiceField, exactlyOne, findingField, given, notBoth, outputNumber, rulesInSchema, sourceField, spanField, textField, verdictField } from '../../result/index.js';
 import { bearingKinds, clearanceGroups, toleranceClasses } from './bearing-choices.js';
 
 const runningTemperature = (label: string, help?: string) => temperatureField({ label, unit: '°C', from: -100, upTo: 300, ...(help === undefined ? {} : { help }) });
@@ -56,6 +56,7 @@ export const bearingSeatField = z
     z.refine((input) => input.boreMm === undefined || input.outsideMm === undefined || input.outsideMm > input.boreMm, { error: 'outsideMm must be larger than boreMm', path: ['outsideMm'] }),
     z.refine((input) => input.shaftClass === undefined || input.shaftReadings === undefined, { error: 'give a class or readings of the shaft, not both', path: ['shaftClass'] }),
     z.refine((input) => input.housingClass === undefined || input.housingReadings === undefined, { error: 'give a class or readings of the housing, not both', path: ['housingClass'] }),
+    rulesInSchema([exactlyOne(given('designation'), given('boreMm', 'outsideMm', 'widthMm')), notBoth('shaftClass', 'shaftReadings'), notBoth('housingClass', 'housingReadings')], ['outsideMm must be larger than boreMm']),
   );
 
 export type BearingSeatInput = z.infer<typeof bearingSeatField>;
