@@ -54,7 +54,10 @@ export const calculations: readonly AnyCalculation[] = [
 
 const byName = new Map(calculations.map((calculation) => [calculation.name, calculation]));
 
-/** The calculation of that name, or undefined. */
+/**
+ * The calculation of that name, or undefined.
+ * @example findCalculation('lip-speed').summary // 'Peripheral speed of the shaft under the seal lip, and how far the lip has slid'
+ */
 export function findCalculation(name: string): AnyCalculation | undefined {
   return byName.get(name);
 }

@@ -15,6 +15,7 @@ export interface ChangePlace {
  * earlier changes stay; the value given is not changed.
  * @param file a workshop file, parsed @param change what was renewed and measured, as the workshop file writes it
  * @throws CalculationError invalid-input: no workshop file, no such position, a change that is none, a day or an hour meter before the last
+ * @example appendChange({ format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] }, {}, { date: '2026-03-02', renewed: 'seal' }).machines[0].positions[0].changes.length // 1
  */
 export function appendChange(file: unknown, place: ChangePlace, change: unknown): unknown {
   const { workshop } = readWorkshop(file);

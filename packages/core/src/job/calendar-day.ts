@@ -6,7 +6,10 @@ export type DayNumber = number;
 
 const form = /^(\d{4})-(\d{2})-(\d{2})$/;
 
-/** Day number of a date written YYYY-MM-DD (Gregorian), or null when there is no such day. */
+/**
+ * Day number of a date written YYYY-MM-DD (Gregorian), or null when there is no such day.
+ * @example dayNumberOf('2026-03-02') // 20514
+ */
 export function dayNumberOf(date: string): DayNumber | null {
   const match = form.exec(date);
   if (match === null) return null;
@@ -17,7 +20,10 @@ export function dayNumberOf(date: string): DayNumber | null {
   return dateOf(number) === date ? number : null;
 }
 
-/** Date written YYYY-MM-DD of a day number. */
+/**
+ * Date written YYYY-MM-DD of a day number.
+ * @example dateOf(20514) // '2026-03-02'
+ */
 export function dateOf(dayNumber: DayNumber): string {
   const shifted = dayNumber + 719_468;
   const era = Math.floor(shifted / 146_097);
@@ -31,7 +37,10 @@ export function dateOf(dayNumber: DayNumber): string {
   return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
 }
 
-/** A date field, YYYY-MM-DD, that must exist in the calendar. */
+/**
+ * A date field, YYYY-MM-DD, that must exist in the calendar.
+ * @example dateField({ label: 'day' }).safeParse('2026-02-30').success // false
+ */
 export function dateField(meta: FieldMeta) {
   return z.string().check(
     z.refine((text) => dayNumberOf(text) !== null, { error: 'expected a date that exists, written YYYY-MM-DD' }),

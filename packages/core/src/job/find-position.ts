@@ -8,7 +8,10 @@ export interface FoundPosition {
   readonly path: string;
 }
 
-/** Every position of a workshop, in file order. */
+/**
+ * Every position of a workshop, in file order.
+ * @example positionsOf(readWorkshop({ format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] }).workshop).length // 1
+ */
 export function positionsOf(workshop: WorkshopFile): readonly FoundPosition[] {
   return workshop.machines.flatMap((machine, m) => machine.positions.map((position, p) => ({ machine, position, path: `machines[${m}].positions[${p}]` })));
 }
@@ -16,6 +19,7 @@ export function positionsOf(workshop: WorkshopFile): readonly FoundPosition[] {
 /**
  * The position of that name; the only one when no name is given.
  * @throws CalculationError invalid-input (no such position, or several and none named), naming those there are
+ * @example findPosition(readWorkshop({ format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] }).workshop, { machine: 'Bilge pump' }).path // 'machines[0].positions[0]'
  */
 export function findPosition(workshop: WorkshopFile, wanted: { readonly machine?: string | undefined; readonly position?: string | undefined }): FoundPosition {
   const all = positionsOf(workshop).filter((found) => wanted.machine === undefined || found.machine.name === wanted.machine);

@@ -14,6 +14,7 @@ export type { BearingOutcome, JobSheetOutput, SealOutcome } from './internal/she
 /** Everything for one position, as one ordered job sheet.
  * @returns verdict, parts with check and plans, the work in order, next due, assumptions, what was not checked, sources
  * @throws CalculationError invalid-input (file, or no such position); a size outside a table becomes a finding instead
+ * @example jobSheet.run({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] }, asOfDate: '2026-11-02' }).verdict // 'cannot tell'
  */
 export const jobSheet = defineCalculation({
   name: 'job',

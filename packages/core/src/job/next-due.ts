@@ -31,6 +31,7 @@ export const smallTwoStrokeIntervalHours = 100;
  * permitted by the position, where that is run sooner. Hours since the last renewal count from the last one of the seal, if there is one.
  * @param asOfDate YYYY-MM-DD; without it no day is given, since there is no clock here
  * @source engine-service-practice (held as: practice)
+ * @example positionsOf(readWorkshop({ format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] }).workshop).map(({ machine, position }) => nextDue(machine, position, null).intervalHours)[0] // 100
  */
 export function nextDue(machine: Machine, position: Position, peripheralSpeedMps: number | null, asOfDate?: string): NextDue {
   const { intervalHours, intervalFrom, source: from } = intervalOf(machine, position, peripheralSpeedMps);

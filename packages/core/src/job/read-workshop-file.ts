@@ -15,12 +15,16 @@ export const workshopFileVersion = 1;
  * Reads a workshop file from its text.
  * Unknown fields are listed, not refused; files of a newer version are refused.
  * @throws CalculationError invalid-input, with the path of the field (for malformed JSON: line and column)
+ * @example readWorkshopFile('{"format":"seatwright","version":1,"machines":[{"name":"Winch","positions":[{"name":"drum","parts":[{"kind":"bearing","designation":"6203"}]}]}]}').workshop.machines[0].name // 'Winch'
  */
 export function readWorkshopFile(text: string): ReadWorkshopFile {
   return readWorkshop(parsedJson(text));
 }
 
-/** The same from a value that is already parsed. The value itself is not changed. */
+/**
+ * The same from a value that is already parsed. The value itself is not changed.
+ * @example readWorkshop({ format: 'seatwright', version: 1, colour: 'blue', machines: [{ name: 'Winch', positions: [{ name: 'drum', parts: [{ kind: 'bearing', designation: '6203' }] }] }] }).unknownFields // colour
+ */
 export function readWorkshop(raw: unknown): ReadWorkshopFile {
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) throw invalidInput('', raw, 'a workshop file: a JSON object with "format": "seatwright"');
   const { format, version } = raw as { readonly format?: unknown; readonly version?: unknown };

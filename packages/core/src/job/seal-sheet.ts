@@ -10,6 +10,7 @@ import { situationOf } from './situation-of.js';
 /** The job sheet of a position with seals alone, for a page that has not fetched the rest yet: the same as `jobSheet`,
  * less the notes of what would help where a seal does not suit. It brings no bearings, joints or repairs with it.
  * @throws CalculationError invalid-input (file, or no such position); contradiction (the position holds a bearing: take `jobSheet`)
+ * @example sealSheet({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] } }).verdict // 'cannot tell'
  */
 export function sealSheet(raw: unknown): JobSheetOutput {
   const bearing = () => {
@@ -18,7 +19,10 @@ export function sealSheet(raw: unknown): JobSheetOutput {
   return composeSheet(checkedInput(sheetQuestionField, raw), { bearing, remedies: () => [] });
 }
 
-/** The working of the same sheet. */
+/**
+ * The working of the same sheet.
+ * @example sealSheetWorking({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] } }, sealSheet({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] } })).length > 0 // true
+ */
 export function sealSheetWorking(raw: unknown, { machine, position: name }: JobSheetOutput): readonly WorkingStep[] {
   const { workshop } = readWorkshop(checkedInput(sheetQuestionField, raw).workshop);
   const { position } = findPosition(workshop, { machine, position: name });

@@ -60,6 +60,7 @@ const usualForecastCount = 20;
  * @returns the changes in order, the trend [µm per change and per 100 h] with its interval, next due
  * @throws CalculationError invalid-input
  * @source sen-1968 (held as: memory); common-practice
+ * @example serviceRecord.run({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] } }).dueAtHours // null
  */
 export const serviceRecord = defineCalculation({
   name: 'service-record',

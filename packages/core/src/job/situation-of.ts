@@ -1,7 +1,10 @@
 import type { Situation } from '../seal/index.js';
 import type { Position, SealPart, WorkshopFile } from './workshop-file-field.js';
 
-/** The situation of one seal part: what its position, and the workshop around it, say about it. */
+/**
+ * The situation of one seal part: what its position, and the workshop around it, say about it.
+ * @example positionsOf(readWorkshop({ format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] }).workshop).map(({ position }) => situationOf(readWorkshop({ format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] }).workshop, position, position.parts[0]).seal.outsideMm)[0] // 35
+ */
 export function situationOf(workshop: WorkshopFile, position: Position, part: SealPart): Situation {
   const { kind: _kind, name: _name, note: _note, seat, lipFacing, oldDepthMm, ...seal } = part;
   const all = {

@@ -27,6 +27,7 @@ export const expansionScatterShare = 0.03;
  * Where no range of the expansion coefficient is published, ± 3 % stands for the scatter between handbooks.
  * @throws CalculationError invalid-input (unknown id)
  * @source materials-handbooks (row by row; see `source`)
+ * @example findMaterial('al-a380').youngsModulusGpa // 71
  */
 export function findMaterial(id: string, own: readonly OwnMaterial[] = [], path = 'material'): Material {
   const mine = own.find((material) => material.id === id);
@@ -75,7 +76,10 @@ export function findMaterial(id: string, own: readonly OwnMaterial[] = [], path 
   };
 }
 
-/** Ids and names of the materials of the table. */
+/**
+ * Ids and names of the materials of the table.
+ * @example materialNames().some(({ id }) => id === 'steel-c45') // true
+ */
 export function materialNames(): readonly { readonly id: string; readonly name: string; readonly family: string }[] {
   return table.columns.id.map((id, i) => ({ id, name: table.columns.name[i] ?? id, family: table.columns.class[i] ?? '' }));
 }

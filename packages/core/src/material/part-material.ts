@@ -25,6 +25,7 @@ export type PartMaterial = z.infer<typeof partMaterialField>;
  * A stated expansion coefficient is taken as exact: its low, probable and high are one number.
  * @param path field named by an error
  * @throws CalculationError invalid-input (unknown id)
+ * @example partMaterial('steel-c45').youngsModulusGpa // 207
  */
 export function partMaterial(given: PartMaterial, own: readonly OwnMaterial[] = [], path = 'material'): Material {
   if (typeof given === 'string') return findMaterial(given, own, path);

@@ -14,6 +14,7 @@ export interface SizeLimits {
  * @param standardUncertaintyMm [mm] over 0
  * @returns probability from 0 to 1; scalar
  * @source jcgm-106-2012, clauses 7.3 and 7.4 (held as: memory)
+ * @example conformanceProbability({ lowMm: 20, highMm: 20 }, { lowerLimitMm: 19.98, upperLimitMm: 20.02 }, 0.01).toFixed(4) // '0.9545'
  */
 export function conformanceProbability(sizes: { readonly lowMm: number; readonly highMm: number }, limits: SizeLimits, standardUncertaintyMm: number): number {
   const { lowerLimitMm, upperLimitMm } = limits;

@@ -31,6 +31,7 @@ const slackMm = 1e-9;
  *   rejects 1.645·u outside a limit
  * @param uncertainty both over 0 [mm]
  * @source iso-14253-1-1998, clause 5; iso-14253-1-2017 (held as: memory)
+ * @example decisionZones({ lowerLimitMm: 20, upperLimitMm: 20.021 }, { standardUncertaintyMm: 0.002, expandedUncertaintyMm: 0.004 }, 'expanded-uncertainty').acceptance.lowerMm // 20.004
  */
 export function decisionZones(limits: SizeLimits, uncertainty: { readonly standardUncertaintyMm: number; readonly expandedUncertaintyMm: number }, rule: DecisionRule): DecisionZones {
   const { standardUncertaintyMm, expandedUncertaintyMm } = uncertainty;
@@ -53,6 +54,7 @@ export function decisionZones(limits: SizeLimits, uncertainty: { readonly standa
 /**
  * What is proven. Conformity: every local size in the zone of acceptance, its ends included.
  * Nonconformity: some local size in a zone of rejection. Otherwise neither.
+ * @example decisionOf({ lowMm: 20.01, highMm: 20.012 }, decisionZones({ lowerLimitMm: 20, upperLimitMm: 20.021 }, { standardUncertaintyMm: 0.002, expandedUncertaintyMm: 0.004 }, 'expanded-uncertainty')) // 'conforms'
  */
 export function decisionOf({ lowMm, highMm }: { readonly lowMm: number; readonly highMm: number }, zones: DecisionZones): Decision {
   const { acceptance, rejection } = zones;

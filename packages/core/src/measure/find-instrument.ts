@@ -46,7 +46,10 @@ const catalogue: readonly CatalogueInstrument[] = table.columns.instrument.flatM
   ];
 });
 
-/** Every instrument of the catalogue, a row a size range. */
+/**
+ * Every instrument of the catalogue, a row a size range.
+ * @example instrumentCatalogue().every(({ permissibleErrorMm }) => permissibleErrorMm > 0) // true
+ */
 export function instrumentCatalogue(): readonly CatalogueInstrument[] {
   return catalogue;
 }
@@ -58,6 +61,7 @@ export function instrumentCatalogue(): readonly CatalogueInstrument[] {
  * @param measures what is measured with it
  * @param sizeMm [mm] size measured
  * @throws CalculationError invalid-input (unknown, or measures something else) | outside-table (size out of its range)
+ * @example findInstrument('inside-micrometer-rod', 'inside', 35).measures // 'inside'
  */
 export function findInstrument(id: string, measures: Measures, sizeMm: number, own: readonly OwnInstrument[] = []): Instrument {
   const mine = own.find((instrument) => instrument.id === id && instrument.measures === measures) ?? own.find((instrument) => instrument.id === id);

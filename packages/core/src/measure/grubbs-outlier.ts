@@ -28,6 +28,7 @@ export function grubbsCriticalRatio(count: number, significance: number): number
  * A reading is only called one when it is also more than one step of the instrument from the mean: readings that
  * differ by a step may be alike.
  * @returns null with fewer than 3 readings or when all are alike
+ * @example grubbsOutlier([10.001, 10.002, 10.001, 10.002, 10.05], 0.001, 0.05)?.index // 4
  */
 export function grubbsOutlier(values: readonly number[], stepMm: number, significance: number): GrubbsOutlier | null {
   const count = values.length;

@@ -24,6 +24,7 @@ export interface MeasuredSize {
  * @param measures `outside` for a shaft, `inside` for a bore
  * @throws CalculationError invalid-input (instrument unknown or for something else) | outside-table (size beyond the instrument)
  * @source jcgm-100-2008, clause 4.3 (type B, rectangular limits), held as: memory
+ * @example measuredSize([{ instrument: 'inside-micrometer-rod', valuesMm: [35.012, 35.015] }], 'inside').meanMm // 35.0135
  */
 export function measuredSize(readings: readonly Readings[], measures: Measures, own: readonly OwnInstrument[] = []): MeasuredSize | null {
   const sets = readings.map((set) => {
@@ -49,7 +50,10 @@ export function measuredSize(readings: readonly Readings[], measures: Measures, 
   };
 }
 
-/** U = 2·√((MPE/√3)² + (step/√12)²): both taken as rectangular limits; operator, form and temperature are not in it. */
+/**
+ * U = 2·√((MPE/√3)² + (step/√12)²): both taken as rectangular limits; operator, form and temperature are not in it.
+ * @example expandedUncertaintyMm({ permissibleErrorMm: 0.003, resolutionMm: 0.001 }).toFixed(5) // '0.00351'
+ */
 export function expandedUncertaintyMm({ permissibleErrorMm, resolutionMm }: Pick<Instrument, 'permissibleErrorMm' | 'resolutionMm'>): number {
   return 2 * Math.sqrt(permissibleErrorMm ** 2 / 3 + resolutionMm ** 2 / 12);
 }

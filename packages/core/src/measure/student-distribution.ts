@@ -9,6 +9,7 @@ const exactUpToCount = 200;
  * @param degreesOfFreedomCount whole, from 1
  * @returns probability from 0 to 1; error below 1e-13
  * @source abramowitz-stegun-1964, 26.7.3 and 26.7.4 (held as: memory)
+ * @example studentProbability(2.228, 10).toFixed(3) // '0.950'
  */
 export function studentProbability(t: number, degreesOfFreedomCount: number): number {
   const angle = Math.atan(t / Math.sqrt(degreesOfFreedomCount));

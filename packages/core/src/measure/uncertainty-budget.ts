@@ -52,6 +52,7 @@ const certainFromCount = 1e9;
  * @param contributions standard uncertainties in one unit, each with its degrees of freedom or null for infinitely many
  * @returns null for infinitely many
  * @source jcgm-100-2008, clause G.4.1, formula G.2b (held as: memory)
+ * @example effectiveDegreesOfFreedom([{ mm: 3, count: 9 }, { mm: 3, count: 9 }]) // 18
  */
 export function effectiveDegreesOfFreedom(contributions: readonly { readonly mm: number; readonly count: number | null }[]): number | null {
   const total = contributions.reduce((sum, { mm }) => sum + mm ** 2, 0);

@@ -10,6 +10,7 @@ export interface Angle extends Written {
  * @param written text as people write it, or a number in °
  * @returns valueDeg [°], with what was written; scalar
  * @throws CalculationError invalid-input, pointing at the character and saying what would be understood
+ * @example parseAngle('15°').valueDeg // 15
  */
 export function parseAngle(written: string | number): Angle {
   const { value, asWritten, unit } = readQuantity(angleKind, written);

@@ -10,6 +10,7 @@ export interface Deviation extends Written {
  * @param written text as people write it, or a number in µm
  * @returns valueUm [µm], with what was written; scalar
  * @throws CalculationError invalid-input, pointing at the character and saying what would be understood
+ * @example parseDeviation('1.5 thou').valueUm // 38.1
  */
 export function parseDeviation(written: string | number): Deviation {
   const { value, asWritten, unit } = readQuantity(deviationKind, written);

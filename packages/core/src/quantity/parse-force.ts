@@ -10,6 +10,7 @@ export interface Force extends Written {
  * @param written text as people write it, or a number in N
  * @returns valueN [N], with what was written; scalar
  * @throws CalculationError invalid-input, pointing at the character and saying what would be understood
+ * @example parseForce('4.5 kN').valueN // 4500
  */
 export function parseForce(written: string | number): Force {
   const { value, asWritten, unit } = readQuantity(forceKind, written);

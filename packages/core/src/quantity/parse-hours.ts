@@ -10,6 +10,7 @@ export interface Hours extends Written {
  * @param written text as people write it, or a number in h
  * @returns valueHours [h], with what was written; scalar
  * @throws CalculationError invalid-input, pointing at the character and saying what would be understood
+ * @example parseHours('5 min').valueHours.toFixed(4) // '0.0833'
  */
 export function parseHours(written: string | number): Hours {
   const { value, asWritten, unit } = readQuantity(hoursKind, written);

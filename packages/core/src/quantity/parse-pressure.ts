@@ -10,6 +10,7 @@ export interface Pressure extends Written {
  * @param written text as people write it, or a number in MPa
  * @returns valueMpa [MPa], with what was written; scalar
  * @throws CalculationError invalid-input, pointing at the character and saying what would be understood
+ * @example parsePressure('0.3 bar').valueMpa // 0.03
  */
 export function parsePressure(written: string | number): Pressure {
   const { value, asWritten, unit } = readQuantity(pressureKind, written);

@@ -10,6 +10,7 @@ export interface RotationalSpeed extends Written {
  * @param written text as people write it, or a number in rpm
  * @returns valueRpm [rpm], with what was written; scalar
  * @throws CalculationError invalid-input, pointing at the character and saying what would be understood
+ * @example parseRotationalSpeed('7800 rpm').valueRpm // 7800
  */
 export function parseRotationalSpeed(written: string | number): RotationalSpeed {
   const { value, asWritten, unit } = readQuantity(rotationalSpeedKind, written);

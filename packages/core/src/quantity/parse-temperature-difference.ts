@@ -10,6 +10,7 @@ export interface TemperatureDifference extends Written {
  * @param written text as people write it, or a number in K
  * @returns valueK [K], with what was written; scalar
  * @throws CalculationError invalid-input, pointing at the character and saying what would be understood
+ * @example parseTemperatureDifference('90 °F').valueK // 50
  */
 export function parseTemperatureDifference(written: string | number): TemperatureDifference {
   const { value, asWritten, unit } = readQuantity(temperatureDifferenceKind, written);

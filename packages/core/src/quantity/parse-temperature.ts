@@ -10,6 +10,7 @@ export interface Temperature extends Written {
  * @param written text as people write it, or a number in °C
  * @returns valueC [°C], with what was written; scalar
  * @throws CalculationError invalid-input, pointing at the character and saying what would be understood
+ * @example parseTemperature('180 °F').valueC.toFixed(2) // '82.22'
  */
 export function parseTemperature(written: string | number): Temperature {
   const { value, asWritten, unit } = readQuantity(temperatureKind, written);

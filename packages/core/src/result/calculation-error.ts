@@ -55,7 +55,10 @@ export class CalculationError extends Error {
   }
 }
 
-/** A field that cannot be understood or lies outside its permitted range. */
+/**
+ * A field that cannot be understood or lies outside its permitted range.
+ * @example invalidInput('speedRpm', -5, 'from 0').message // 'speedRpm: expected from 0, got -5'
+ */
 export function invalidInput(path: string, received: unknown, allowed: string, reason = `expected ${allowed}`): CalculationError {
   return new CalculationError('invalid-input', {
     path,
@@ -65,7 +68,10 @@ export function invalidInput(path: string, received: unknown, allowed: string, r
   });
 }
 
-/** A size that the table does not reach. Nothing is extrapolated. */
+/**
+ * A size that the table does not reach. Nothing is extrapolated.
+ * @example outsideTable('iso-286-1', 'nominalMm', 4000, { over: 0, upTo: 3150, unit: 'mm' }).code // 'outside-table'
+ */
 export function outsideTable(table: string, quantity: string, received: number, limits: Limits): CalculationError {
   const allowed = describeLimits(limits);
   return new CalculationError('outside-table', {
@@ -76,7 +82,10 @@ export function outsideTable(table: string, quantity: string, received: number, 
   });
 }
 
-/** A tolerance class that the standard does not give for this size. */
+/**
+ * A tolerance class that the standard does not give for this size.
+ * @example noSuchClass('hole', 'H99', ['H18'], 'no such grade').allowed // 'nearest: H18'
+ */
 export function noSuchClass(path: string, received: string, nearest: readonly string[], why: string): CalculationError {
   const allowed = nearest.length > 0 ? `nearest: ${nearest.join(', ')}` : '';
   return new CalculationError('no-such-class', {
@@ -87,24 +96,36 @@ export function noSuchClass(path: string, received: string, nearest: readonly st
   });
 }
 
-/** Two statements in the input that cannot both be true. */
+/**
+ * Two statements in the input that cannot both be true.
+ * @example contradiction(['boreMm', 'outsideMm'], 'the bore is larger').message // 'boreMm and outsideMm: the bore is larger'
+ */
 export function contradiction(paths: readonly string[], why: string): CalculationError {
   return new CalculationError('contradiction', { path: paths[0] ?? '', received: [...paths], message: `${paths.join(' and ')}: ${why}` });
 }
 
-/** The question has no answer in the permitted range. */
+/**
+ * The question has no answer in the permitted range.
+ * @example noSolution('no fit holds when hot').code // 'no-solution'
+ */
 export function noSolution(why: string): CalculationError {
   return new CalculationError('no-solution', { message: why });
 }
 
-/** `bore` + `readings[2]` = `bore.readings[2]`. */
+/**
+ * `bore` + `readings[2]` = `bore.readings[2]`.
+ * @internal
+ */
 export function joinPath(outer: string, inner: string): string {
   if (outer === '') return inner;
   if (inner === '') return outer;
   return inner.startsWith('[') ? `${outer}${inner}` : `${outer}.${inner}`;
 }
 
-/** What `read` gives; an error of it is told from further out, under `path`. */
+/**
+ * What `read` gives; an error of it is told from further out, under `path`.
+ * @internal
+ */
 export function readWithin<T>(path: string, read: () => T): T {
   try {
     return read();

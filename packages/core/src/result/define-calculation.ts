@@ -24,13 +24,19 @@ export interface Calculation<I, O> extends CalculationDefinition<I, O> {
 /** A calculation whose types are only known at run time, as the registry holds it. */
 export type AnyCalculation = Calculation<unknown, unknown>;
 
-/** Makes one calculation: schemas, computation and working as one value. */
+/**
+ * Makes one calculation: schemas, computation and working as one value.
+ * @example defineCalculation({ name: 'area', summary: 'Area of a circle', input: numberField({ label: 'd', unit: 'mm' }), output: outputNumber('area', 'mm²'), compute: (d) => (Math.PI * d * d) / 4, explain: () => [] }).run(20).toFixed(1) // '314.2'
+ */
 export function defineCalculation<I, O>(definition: CalculationDefinition<I, O>): Calculation<I, O> {
   const parse = (raw: unknown): I => checkedInput(definition.input, raw);
   return { ...definition, parse, run: (raw) => definition.compute(parse(raw)) };
 }
 
-/** Unknown input, checked. Throws `CalculationError` `invalid-input`. */
+/**
+ * Unknown input, checked. Throws `CalculationError` `invalid-input`.
+ * @internal
+ */
 export function checkedInput<I>(field: z.ZodMiniType<I>, raw: unknown): I {
   const parsed = z.safeParse(field, raw);
   if (!parsed.success) throw fromSchemaIssues(parsed.error.issues, raw);
@@ -40,13 +46,19 @@ export function checkedInput<I>(field: z.ZodMiniType<I>, raw: unknown): I {
 const beyondSchemas =
   'Beyond a schema: a text with a unit ("3/4 in") is read, and checked against the limits beside it, by Seatwright alone (the unit it is turned into stands under "unit"); lengths are settled to 1e-6 mm first; a number nearer to nothing than 1e-15, other than 0, is refused as a slip; and the rules under "beyond" compare one field with another.';
 
-/** JSON Schema (draft 2020-12) of what is taken in. */
+/**
+ * JSON Schema (draft 2020-12) of what is taken in.
+ * @example inputSchemaOf(toleranceZone.input).required // nominalMm,toleranceClass
+ */
 export function inputSchemaOf(field: z.ZodMiniType): Readonly<Record<string, unknown>> {
   const { $schema, ...schema } = z.toJSONSchema(field, { io: 'input' });
   return { $schema, $comment: beyondSchemas, ...schema };
 }
 
-/** JSON Schemas (draft 2020-12) of what goes in and what comes out. */
+/**
+ * JSON Schemas (draft 2020-12) of what goes in and what comes out.
+ * @example Object.keys(jsonSchemasOf(toleranceZone).output.properties)[0] // 'nominalMm'
+ */
 export function jsonSchemasOf(calculation: { readonly input: z.ZodMiniType; readonly output: z.ZodMiniType }): {
   readonly input: unknown;
   readonly output: unknown;

@@ -16,7 +16,10 @@ export interface Finding {
   readonly missing?: string;
 }
 
-/** A finding on the main question: it can decide the verdict alone. */
+/**
+ * A finding on the main question: it can decide the verdict alone.
+ * @example deciding('bore-has-grown', 'care', { overUm: 12 }, commonPractice).role // 'deciding'
+ */
 export function deciding(
   code: string,
   severity: Severity,
@@ -29,7 +32,10 @@ export function deciding(
     : { code, severity, role: 'deciding', parameters, source, missing };
 }
 
-/** A finding beside the main question: at worst it asks for care. */
+/**
+ * A finding beside the main question: at worst it asks for care.
+ * @example supporting('roughness', 'note', {}, commonPractice).role // 'supporting'
+ */
 export function supporting(
   code: string,
   severity: Severity,

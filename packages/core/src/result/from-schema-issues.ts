@@ -4,7 +4,10 @@ import { describeLimits } from './limits.js';
 
 type Issue = z.core.$ZodIssue;
 
-/** `['bore', 'readings', 2]` as `bore.readings[2]`. */
+/**
+ * `['bore', 'readings', 2]` as `bore.readings[2]`.
+ * @internal
+ */
 export function pathText(path: readonly PropertyKey[]): string {
   return path.reduce<string>((text, key) => joinPath(text, typeof key === 'number' ? `[${key}]` : String(key)), '');
 }
@@ -12,6 +15,7 @@ export function pathText(path: readonly PropertyKey[]): string {
 /**
  * The one door between the schema library and our errors: its first issue as a `CalculationError`.
  * `input` is the value that was parsed; the received value is looked up in it by path.
+ * @internal
  */
 export function fromSchemaIssues(issues: readonly Issue[], input: unknown): CalculationError {
   const issue = issues[0];

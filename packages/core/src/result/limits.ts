@@ -7,7 +7,10 @@ export interface Limits {
   readonly unit: string;
 }
 
-/** The range in words: "over 0, up to and including 500 mm". */
+/**
+ * The range in words: "over 0, up to and including 500 mm".
+ * @example describeLimits({ over: 0, upTo: 500, unit: 'mm' }) // 'over 0, up to and including 500 mm'
+ */
 export function describeLimits(limits: Limits): string {
   const parts: string[] = [];
   if (limits.over !== undefined) parts.push(`over ${limits.over}`);
@@ -21,7 +24,10 @@ export function describeLimits(limits: Limits): string {
 /** Nearer to nothing than this, and yet not nothing, no size, load or time of a workshop is: such a number is a slip. */
 export const smallestMagnitude = 1e-15;
 
-/** Whether a number lies in the range. NaN, infinities and numbers too small to be meant never do. */
+/**
+ * Whether a number lies in the range. NaN, infinities and numbers too small to be meant never do.
+ * @example isWithin(0, { over: 0, upTo: 500, unit: 'mm' }) // false
+ */
 export function isWithin(value: number, limits: Limits): boolean {
   return (
     Number.isFinite(value) &&

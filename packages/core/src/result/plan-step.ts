@@ -11,7 +11,10 @@ export interface PlanStep {
   readonly source: SourceReference;
 }
 
-/** One step of work. */
+/**
+ * One step of work.
+ * @example planStep('drive-in', {}, commonPractice, ['eye-protection']).cautions // eye-protection
+ */
 export function planStep(
   code: string,
   parameters: PlanStep['parameters'],

@@ -8,7 +8,10 @@ export interface SourceReference {
   readonly held: HeldMark;
 }
 
-/** Short way to write a source reference. */
+/**
+ * Short way to write a source reference.
+ * @example source('iso-286-1-2010', 'page', 'Table 1').clause // 'Table 1'
+ */
 export function source(id: string, held: HeldMark, clause?: string): SourceReference {
   return clause === undefined ? { id, held } : { id, clause, held };
 }

@@ -7,7 +7,10 @@ export interface Span {
   readonly high: number;
 }
 
-/** Schema of a span in an output. */
+/**
+ * Schema of a span in an output.
+ * @example spanField('wall', 'mm').safeParse({ low: 1, high: 2 }).success // true
+ */
 export function spanField(label: string, unit: string) {
   return z.strictObject({ low: outputNumber(`${label}, low`, unit), high: outputNumber(`${label}, high`, unit) });
 }

@@ -18,6 +18,7 @@ export const mmPerInch = 25.4;
  * Band of the bore that a seal is made for: H8 (ISO, DIN, RMA metric), or RMA's inch table.
  * @param nominalMm [mm] outside diameter marked on the seal
  * @throws CalculationError outside-table
+ * @example boreBandOf('iso-6194-1', 35).upperMm // 0.039
  */
 export function boreBandOf(set: RequirementSet, nominalMm: number): Band {
   if (set === 'rma-inch') {

@@ -41,6 +41,7 @@ export const caseMaterialId = 'steel-c20';
  * Thin ring in a bore that gives by Lamé; the flanged end is stiffer than the ring. Without a housing material the bore is stiff.
  * @returns null without a bore reading or without an allowance for this size
  * @source plain-mechanics (held as: computed); case: en-10130 (held as: memory)
+ * @example caseHold({ bore: { readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [35.012, 35.015] }], material: 'al-a380' }, seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' } }).interferenceUm.low.toFixed(0) // '56'
  */
 export function caseHold(situation: Situation, sizes: Sizes = sizesOf(situation)): CaseHold | null {
   const { bore, sealOutside } = sizes;

@@ -20,6 +20,7 @@ const referenceC = 20;
  * Loss of hold by heat.  loss = (α_housing − α_case)·(T − 20)·D, taken from the elastic hold, never from the first interference
  * @param housingTemperatureC [°C] highest housing temperature, or null when unknown
  * @source plain-mechanics (held as: computed); reference temperature: iso-1-2022
+ * @example hotHold({ bore: { readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [35.012, 35.015] }], material: 'al-a380' }, seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' } }, caseHold({ bore: { readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [35.012, 35.015] }], material: 'al-a380' }, seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' } }), 90) === null // false
  */
 export function hotHold(situation: Situation, hold: CaseHold, housingTemperatureC: number | null): HotHold | null {
   const materialId = situation.bore?.material;

@@ -5,7 +5,10 @@ import type { RequirementSet } from './requirement-set.js';
 import type { Situation } from './situation-field.js';
 import { sizesOf } from './sizes-of.js';
 
-/** [mm] The largest bore that keeps the hold the standard lets happen with this seal; null beyond its tables. */
+/**
+ * [mm] The largest bore that keeps the hold the standard lets happen with this seal; null beyond its tables.
+ * @example largestUsefulBoreMm({ seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' } }).toFixed(3) // '35.039'
+ */
 export function largestUsefulBoreMm(situation: Situation): number | null {
   const { seal, requirementSet = 'iso-6194-1' } = situation;
   try {

@@ -22,6 +22,7 @@ export interface PressFitAllowance {
  * No table gives a half-rubber seal an allowance of its own: its bare half is answered by the rows of a metal case.
  * @param boreMm [mm] nominal bore, over 0, up to and including 500
  * @throws CalculationError outside-table
+ * @example pressFitAllowanceOf('iso-6194-1', 'metal-case', 35).allowanceMinMm // 0.08
  */
 export function pressFitAllowanceOf(set: RequirementSet, asked: Construction, boreMm: number): PressFitAllowance {
   const construction = asked === 'half-rubber' ? 'metal-case' : asked;

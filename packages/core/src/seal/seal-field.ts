@@ -6,7 +6,10 @@ import { choiceField, numberField, rulesInSchema, textField, yesNoField } from '
 export const constructions = ['metal-case', 'half-rubber', 'rubber-covered', 'rubber-covered-ribbed'] as const;
 export type Construction = (typeof constructions)[number];
 
-/** True where bare metal presses in the bore: all of the width, or the metal half. */
+/**
+ * True where bare metal presses in the bore: all of the width, or the metal half.
+ * @example holdsByMetal('rubber-covered') // false
+ */
 export function holdsByMetal(construction: Construction): boolean {
   return construction === 'metal-case' || construction === 'half-rubber';
 }

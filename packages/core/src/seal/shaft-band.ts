@@ -9,6 +9,7 @@ import type { RequirementSet } from './requirement-set.js';
 /**
  * Band of the shaft that a lip is made for: h11 (ISO, DIN), or RMA's ± bands in mm or inch.
  * @param nominalMm [mm] shaft diameter marked on the seal
+ * @example shaftBandOf('iso-6194-1', 20).lowerMm // -0.13
  */
 export function shaftBandOf(set: RequirementSet, nominalMm: number): Band {
   if (set === 'rma-metric') {

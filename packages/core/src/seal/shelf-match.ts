@@ -85,6 +85,7 @@ const reasonsShown = 4;
 /**
  * A matcher for one place and one header.
  * @throws CalculationError invalid-input | contradiction (header), or what the seal check throws of the place itself
+ * @example typeof shelfMatcher({ seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' } }, ['shaft', 'outside', 'width', 'construction', 'rubber']).take // 'function'
  */
 export function shelfMatcher(situation: Situation, header: readonly string[], options: ShelfOptions = {}): ShelfMatcher {
   const given = Object.fromEntries(Object.entries(options.columns ?? {}).filter(([, name]) => name !== undefined));

@@ -20,6 +20,7 @@ export interface SealOutside {
 /**
  * Shaft and bore as measured; outside of the seal as measured or, unmeasured, as the set of requirements lets it be made.
  * @throws CalculationError invalid-input | outside-table, with the path of the reading
+ * @example sizesOf({ bore: { readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [35.012, 35.015] }], material: 'al-a380' }, seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' } }).bore.meanMm // 35.0135
  */
 export function sizesOf(situation: Situation): Sizes {
   const own = situation.instruments ?? [];

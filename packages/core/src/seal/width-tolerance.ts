@@ -7,7 +7,10 @@ import { mmPerInch } from './bore-band.js';
 import type { RequirementSet } from './requirement-set.js';
 import type { Situation } from './situation-field.js';
 
-/** Permitted deviation of a seal's width, plus or minus, with its source. RMA gives no metric row; DIN 3760 stands in and is named. */
+/**
+ * Permitted deviation of a seal's width, plus or minus, with its source. RMA gives no metric row; DIN 3760 stands in and is named.
+ * @example widthToleranceOf('iso-6194-1', 7).toleranceMm // 0.3
+ */
 export function widthToleranceOf(set: RequirementSet, widthMm: number): { readonly toleranceMm: number; readonly source: SourceReference } {
   if (set === 'rma-inch') {
     const toleranceIn = inchTable.columns.toleranceIn[findHalfOpenRow(inchTable.columns.overIn, inchTable.columns.upToIn, (widthMm * 5) / 127)];
@@ -27,7 +30,10 @@ export function widthToleranceOf(set: RequirementSet, widthMm: number): { readon
   throw outsideTable(`the width tolerances of ${wanted}`, 'seal.widthMm', widthMm, { over: 0, upTo: 400, unit: 'mm' });
 }
 
-/** [mm] Permitted deviation of the width of this seal, plus or minus. */
+/**
+ * [mm] Permitted deviation of the width of this seal, plus or minus.
+ * @example widthToleranceMm({ seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' } }) // 0.3
+ */
 export function widthToleranceMm({ seal, requirementSet = 'iso-6194-1' }: Situation): number {
   return widthToleranceOf(requirementSet, seal.widthMm).toleranceMm;
 }

@@ -17,6 +17,7 @@ export interface NamedValue {
  * The value of that name. A single number stands as both ends.
  * @param unit the unit part of its columns: `Mm` reads `lowMm` and `highMm`
  * @throws RangeError where the table has no such value: an error of ours, not of what was typed
+ * @example namedValue(sealLimits, 'sleeve-wall', 'Mm').low // 2
  */
 export function namedValue(table: NamedValues, name: string, unit: string): NamedValue {
   const i = table.columns.name.indexOf(name);

@@ -18,7 +18,10 @@ export type RowOf<T extends GeneratedTable> = {
   readonly [Column in keyof T['columns']]: T['columns'][Column] extends readonly (infer Cell)[] ? Cell : never;
 };
 
-/** The row at a zero-based place. Throws a RangeError outside the table. */
+/**
+ * The row at a zero-based place. Throws a RangeError outside the table.
+ * @example rowAt(iso15DeepGroove, 0).designation // '61800'
+ */
 export function rowAt<T extends GeneratedTable>(table: T, at: number): RowOf<T> {
   requireRow(table, at);
   const row: Record<string, number | string | null> = {};
@@ -26,12 +29,18 @@ export function rowAt<T extends GeneratedTable>(table: T, at: number): RowOf<T> 
   return row as RowOf<T>;
 }
 
-/** All rows, in the order of the page. */
+/**
+ * All rows, in the order of the page.
+ * @example rowsOf(iso15DeepGroove).length // 159
+ */
 export function rowsOf<T extends GeneratedTable>(table: T): readonly RowOf<T>[] {
   return Array.from({ length: table.rowCount }, (_, at) => rowAt(table, at));
 }
 
-/** How one cell is held: by its own mark, else by the `held` column of its row, else as the table is. */
+/**
+ * How one cell is held: by its own mark, else by the `held` column of its row, else as the table is.
+ * @example markAt(tubes, 'outsideMm', 0) // 'page'
+ */
 export function markAt<T extends GeneratedTable>(table: T, column: keyof T['columns'] & string, at: number): Held {
   requireRow(table, at);
   const own = table.marks[column]?.[at];

@@ -42,6 +42,7 @@ interface Part {
  * @returns found, best first; nearest by how far they leave the window; how many were looked at
  * @throws CalculationError outside-table
  * @source iso-286-1-2010, Tables 1 to 5; preference iso-1829-1975 (held as: memory)
+ * @example fitsWithin(25, { leastUm: 1, mostUm: 40 }).found.length > 0 // true
  */
 export function fitsWithin(nominalMm: number, { leastUm = -Infinity, mostUm = Infinity }: InterferenceWindow): { readonly found: readonly FitCandidate[]; readonly nearest: readonly FitCandidate[]; readonly consideredCount: number } {
   const step = sizeStepOf(nominalMm);

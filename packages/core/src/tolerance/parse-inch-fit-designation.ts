@@ -10,7 +10,10 @@ export interface InchFitDesignation {
 const pattern = /^(.*?)\s*((?:RC|LC|LT|LN|FN)\s*\d{1,2})\s*$/iu;
 const understood = 'a size and a class of inch fit, such as 3/4 FN2 or 1 3/8 in RC5';
 
-/** True for text that ends in a class of inch fit: `3/4 FN2`. */
+/**
+ * True for text that ends in a class of inch fit: `3/4 FN2`.
+ * @example isInchFitDesignation('3/4 FN2') // true
+ */
 export function isInchFitDesignation(text: string): boolean {
   return text.length <= longestDesignation && pattern.test(text);
 }

@@ -27,6 +27,7 @@ export interface PartDeviations {
  * Deviations of a part from the nominal size.
  * @param path field named by an error
  * @throws CalculationError no-such-class | outside-table | contradiction (limits far from the nominal size)
+ * @example partDeviations('p6', 25, 'shaft').upperUm // 35
  */
 export function partDeviations(limits: PartLimits, nominalMm: number, kind: PartKind, path: string = kind): PartDeviations {
   if (typeof limits === 'string') {

@@ -6,6 +6,7 @@ const placeholder = /\{([A-Za-z][A-Za-z0-9]*)(?:\|([^{}|]*)\|([^{}|]*))?\}/g;
 /**
  * Puts parameters into a sentence: `{lipTravelKm}` becomes "49 km". A text parameter is looked up in `values` first.
  * `{screwCount|screw|screws}` takes the first word for one and the second for any other number.
+ * @example fill('{screwCount} {screwCount|screw|screws} of {drillMm}', { screwCount: 2, drillMm: 2.5 }, english) // '2 screws of 2.5 mm'
  */
 export function fill(
   template: string,
@@ -21,7 +22,10 @@ export function fill(
   });
 }
 
-/** Names of the placeholders of a sentence, in order. */
+/**
+ * Names of the placeholders of a sentence, in order.
+ * @example placeholdersOf('up to {forceN} at {warmPartC}') // forceN,warmPartC
+ */
 export function placeholdersOf(template: string): readonly string[] {
   return [...template.matchAll(placeholder)].map((match) => match[1] ?? '');
 }

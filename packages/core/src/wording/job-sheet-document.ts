@@ -8,7 +8,10 @@ import type { SheetBlock, SheetDocument, SheetItem } from './sheet-document.js';
 import { findingItem, stepItem, writeFinding } from './write-finding.js';
 import { plainStyle, writeValue, type WritingStyle } from './write-value.js';
 
-/** A job sheet in the order of the work, as blocks that any writer can print. */
+/**
+ * A job sheet in the order of the work, as blocks that any writer can print.
+ * @example jobSheetDocument(jobSheet.run({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] } }), english)[0].text // 'Job sheet: Bilge pump, drive side'
+ */
 export function jobSheetDocument(output: JobSheetOutput, catalogue: Catalogue, style: WritingStyle = plainStyle): SheetDocument {
   const label = (key: string) => catalogue.labels[key] ?? key;
   const seals = output.parts.filter((part) => part.kind === 'seal');
@@ -104,12 +107,18 @@ function smallPrint(output: JobSheetOutput, catalogue: Catalogue, style: Writing
   return blocks;
 }
 
-/** What a sheet was computed with, in one line. */
+/**
+ * What a sheet was computed with, in one line.
+ * @example editionText({ libraryVersion: '0.1.0', tablesEdition: '2026.11' }, english) // 'Computed with Seatwright 0.1.0, tables 2026.11.'
+ */
 export function editionText({ libraryVersion, tablesEdition }: Pick<JobSheetOutput, 'libraryVersion' | 'tablesEdition'>, { labels }: Catalogue): string {
   return (labels['computedWith'] ?? '').replace('{version}', libraryVersion).replace('{edition}', tablesEdition);
 }
 
-/** An assumption in one line: "Thickness of the metal case: 0.8 to 1.2 mm; changes force and hold". */
+/**
+ * An assumption in one line: "Thickness of the metal case: 0.8 to 1.2 mm; changes force and hold".
+ * @example assumptionText({ name: 'workshop-at-20', value: 20, unit: '°C', source: { id: 'common-practice', held: 'practice' }, effect: 'how-hot' }, english, plainStyle) // 'Temperature of the workshop: 20 °C (common practice (no source)); changes how hot or cold the parts must be.'
+ */
 export function assumptionText({ name, value, upToValue, unit, source, effect }: Assumption, catalogue: Catalogue, style: WritingStyle): string {
   const word = catalogue.assumed[name] ?? name;
   // Expansion coefficients are written as handbooks do, in micrometres a metre and kelvin.

@@ -4,7 +4,10 @@ import { fill } from './fill.js';
 import type { SheetItem } from './sheet-document.js';
 import type { WritingStyle } from './write-value.js';
 
-/** A finding as sentence and advice. A code without words is shown as it is, never dropped. */
+/**
+ * A finding as sentence and advice. A code without words is shown as it is, never dropped.
+ * @example writeFinding(deciding('bore-needs-no-repair', 'good', { boreMm: 35.02, boreUpToMm: 35.06 }, commonPractice), english, plainStyle).says // 'The bore (35.02 mm) keeps the hold that the standard lets happen: up to 35.06 mm.'
+ */
 export function writeFinding(finding: Finding, catalogue: Catalogue, style: WritingStyle): { readonly says: string; readonly todo: string | null } {
   const words = catalogue.findings[finding.code];
   if (words === undefined) return { says: finding.code, todo: null };
@@ -14,14 +17,20 @@ export function writeFinding(finding: Finding, catalogue: Catalogue, style: Writ
   };
 }
 
-/** A finding as a line of a sheet. */
+/**
+ * A finding as a line of a sheet.
+ * @example findingItem(deciding('bore-has-grown', 'care', { boreMm: 35.02, overUm: 12 }, commonPractice), english, plainStyle).tone // 'care'
+ */
 export function findingItem(finding: Finding, catalogue: Catalogue, style: WritingStyle): SheetItem {
   const { says, todo } = writeFinding(finding, catalogue, style);
   const mark = finding.source.held === 'memory' ? ` [${catalogue.labels['memoryMark'] ?? 'memory'}]` : '';
   return { text: says + mark, tone: finding.severity, below: todo === null ? [] : [{ kind: 'todo', text: todo }] };
 }
 
-/** A step of work as a line of a sheet, its cautions below it. */
+/**
+ * A step of work as a line of a sheet, its cautions below it.
+ * @example stepItem(planStep('prove-turn-by-hand', {}, commonPractice, ['spinning-parts']), english, plainStyle).below[0].kind // 'caution'
+ */
 export function stepItem(step: PlanStep, catalogue: Catalogue, style: WritingStyle): SheetItem {
   const template = catalogue.steps[step.code] ?? step.code;
   return {

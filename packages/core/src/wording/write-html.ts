@@ -2,7 +2,10 @@ import type { SheetBlock, SheetDocument, SheetItem, Tone } from './sheet-documen
 
 const signs: Readonly<Record<Tone, string>> = { good: '✓', note: 'i', care: '!', unknown: '?', bad: '✗', plain: '' };
 
-/** A sheet as one HTML page, printable on A4 or Letter, without script. Everything that people typed is escaped. */
+/**
+ * A sheet as one HTML page, printable on A4 or Letter, without script. Everything that people typed is escaped.
+ * @example writeHtml([{ kind: 'paragraph', text: 'In order.', isSmall: false }]).startsWith('<!doctype html>') // true
+ */
 export function writeHtml(document: SheetDocument, language = 'en'): string {
   const title = document.find((block) => block.kind === 'title')?.text ?? '';
   return `<!doctype html>

@@ -2,7 +2,10 @@ import type { SheetBlock, SheetDocument, SheetItem, Tone } from './sheet-documen
 
 const signs: Readonly<Record<Tone, string>> = { good: '✓ ', note: 'ℹ ', care: '⚠ ', unknown: '? ', bad: '✗ ', plain: '' };
 
-/** A sheet as Markdown. Markup in names is escaped. */
+/**
+ * A sheet as Markdown. Markup in names is escaped.
+ * @example writeMarkdown([{ kind: 'heading', text: 'Sizes' }]).trim() // '## Sizes'
+ */
 export function writeMarkdown(document: SheetDocument): string {
   return `${document.map(blockMarkdown).join('\n\n').trimEnd()}\n`;
 }

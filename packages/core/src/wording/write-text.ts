@@ -3,7 +3,10 @@ import type { SheetBlock, SheetDocument, SheetItem, Tone } from './sheet-documen
 const signs: Readonly<Record<Tone, string>> = { good: '[ok]', note: '[i] ', care: '[!] ', unknown: '[?] ', bad: '[X] ', plain: '' };
 const heads = { todo: '-> ', caution: '! CAUTION: ', source: '' } as const;
 
-/** A sheet as plain text, wrapped to a width. */
+/**
+ * A sheet as plain text, wrapped to a width.
+ * @example writeText([{ kind: 'paragraph', text: 'In order.', isSmall: false }]).trim() // 'In order.'
+ */
 export function writeText(document: SheetDocument, width = 92): string {
   return `${document.map((block) => blockText(block, width)).join('\n').replace(/\n{3,}/g, '\n\n').trimEnd()}\n`;
 }

@@ -41,7 +41,10 @@ const suffixes: readonly (readonly [suffix: string, unit: string, decimals: numb
 
 const bare = /(Ratio|Factor|Coefficient|Probability|Count)$/;
 
-/** The unit that the end of a field name tells, or '' when the number has none. */
+/**
+ * The unit that the end of a field name tells, or '' when the number has none.
+ * @example unitOfName('contactPressureMpa') // 'MPa'
+ */
 export function unitOfName(name: string): string {
   if (bare.test(name)) return '';
   return suffixes.find(([suffix]) => name.endsWith(suffix))?.[1] ?? '';
@@ -50,6 +53,7 @@ export function unitOfName(name: string): string {
 /**
  * A value with its unit, as a sentence wants it. The unit comes from the end of the parameter's name;
  * lengths follow the style's unit, forces over 1 000 N are written in kN with two digits.
+ * @example writeValue('pushForceN', 3420) // '3.4 kN'
  */
 export function writeValue(name: string, value: number | string, style: WritingStyle = plainStyle): string {
   if (typeof value === 'string') return value;

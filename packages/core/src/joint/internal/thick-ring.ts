@@ -18,6 +18,7 @@ export interface RingCompliance {
  * Elastic growth of a thick ring in plane stress (Lamé).  u = [(1 − ν)·A·r + (1 + ν)·B/r]/E
  * A solid cylinder has no inner face: its first three terms are zero.
  * @source timoshenko-strength-2, thick-walled cylinders (held as: memory)
+ * @example ringCompliance({ insideMm: 0, outsideMm: 40, youngsMpa: 200000, poissonRatio: 0.3 }).outsideByOuter.toFixed(6) // '-0.000140'
  */
 export function ringCompliance({ insideMm: d, outsideMm: D, youngsMpa: E, poissonRatio: nu }: Ring): RingCompliance {
   if (d === 0) return { insideByInner: 0, insideByOuter: 0, outsideByInner: 0, outsideByOuter: (-D * (1 - nu)) / E };

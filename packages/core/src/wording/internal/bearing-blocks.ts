@@ -4,7 +4,10 @@ import type { SheetBlock } from '../sheet-document.js';
 import { findingItem } from '../write-finding.js';
 import { writeValue, type WritingStyle } from '../write-value.js';
 
-/** A bearing on the sheet: both seats, the clearance that is left, and what is to be said about them. */
+/**
+ * A bearing on the sheet: both seats, the clearance that is left, and what is to be said about them.
+ * @internal
+ */
 export function bearingBlocks(part: BearingOutcome, catalogue: Catalogue, style: WritingStyle): readonly SheetBlock[] {
   const label = (key: string) => catalogue.labels[key] ?? key;
   const um = (value: number) => writeValue('valueUm', value, style);

@@ -22,7 +22,10 @@ export function pressureLimitOf(set: 'din-3760' | 'rma', speedMps: number, speed
   return other !== null && other.pressureMaxMpa < last.pressureMaxMpa ? other : last;
 }
 
-/** What a plain lip stands on a shaft at rest, by DIN 3760's rows. */
+/**
+ * What a plain lip stands on a shaft at rest, by DIN 3760's rows.
+ * @example standingPressureLimit().pressureMaxMpa // 0.05
+ */
 export function standingPressureLimit(): PressureLimit {
   return rowFor('din-3760', 0, 0) ?? lastDinRow();
 }
