@@ -1,30 +1,21 @@
 import { execFileSync, spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, readdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { publint } from 'publint';
+import { formatMessage } from 'publint/utils';
 import { beforeAll, expect, test } from 'vitest';
+import { makeConsumer, root } from './internal/consumer.js';
 
-const root = new URL('../../', import.meta.url).pathname;
-const consumer = mkdtempSync(join(tmpdir(), 'seatwright-consumer-'));
-const modules = join(consumer, 'node_modules');
-
-/** Packs a workspace as it would be published and unpacks it where a consumer's installer would. */
-function install(workspace: string, name: string): readonly string[] {
-  const [packed] = JSON.parse(execFileSync('npm', ['pack', '--json', '--ignore-scripts', '--pack-destination', consumer], { cwd: join(root, workspace), encoding: 'utf8' })) as { filename: string; files: { path: string }[] }[];
-  if (packed === undefined) throw new Error(`${workspace} could not be packed`);
-  const target = join(modules, name);
-  mkdirSync(target, { recursive: true });
-  execFileSync('tar', ['xzf', join(consumer, packed.filename), '-C', target, '--strip-components', '1']);
-  return packed.files.map(({ path }) => path);
-}
-
-let files: Readonly<Record<'core' | 'command', readonly string[]>>;
+let consumer: string;
+let modules: string;
+let files: Readonly<Record<'core' | 'elements' | 'command', readonly string[]>>;
 
 beforeAll(() => {
-  mkdirSync(modules, { recursive: true });
-  files = { core: install('packages/core', '@seatwright/core'), command: install('apps/cli', 'seatwright') };
-  symlinkSync(join(root, 'node_modules/zod'), join(modules, 'zod'));
-  writeFileSync(join(consumer, 'package.json'), '{"type":"module"}');
+  const made = makeConsumer();
+  consumer = made.folder;
+  modules = made.modules;
+  files = made.files;
 });
 
 function node(script: string): string {
@@ -36,8 +27,8 @@ function node(script: string): string {
 }
 
 test('the tarballs hold what is used and nothing of the bench they were made on', () => {
-  for (const path of [...files.core, ...files.command]) expect(path).not.toMatch(/\.test\.|tsbuildinfo|^src\/|\.vitest/);
-  for (const list of [files.core, files.command]) expect(list).toEqual(expect.arrayContaining(['LICENSE', 'README.md', 'package.json']));
+  for (const path of Object.values(files).flat()) expect(path).not.toMatch(/\.test\.|tsbuildinfo|^src\/|\.vitest|\.config\.|\.mjs$/);
+  for (const list of Object.values(files)) expect(list).toEqual(expect.arrayContaining(['LICENSE', 'README.md', 'package.json']));
   expect(files.command).toContain('NOTICE.md');
 });
 
@@ -84,4 +75,37 @@ sealCheck.compute({ seal: { shaftMm: true } });
   const { stdout, status } = spawnSync(process.execPath, [join(root, 'node_modules/typescript/bin/tsc'), '-p', folder], { encoding: 'utf8' });
   expect(stdout).toBe('');
   expect(status).toBe(0);
+});
+
+test.each(['@seatwright/core', '@seatwright/elements', 'seatwright'])('%s is published as the rules of packages want it', async (name) => {
+  const pkg = JSON.parse(readFileSync(join(modules, name, 'package.json'), 'utf8')) as Record<string, unknown>;
+  const { messages } = await publint({ pkgDir: join(modules, name), level: 'suggestion', strict: true });
+  expect(messages.map((message) => formatMessage(message, pkg))).toEqual([]);
+});
+
+test.each(['packages/core', 'packages/elements'])('the types of %s are found by every way of resolving modules', (workspace) => {
+  const { stdout, status } = spawnSync(process.execPath, [join(root, 'node_modules/@arethetypeswrong/cli/dist/index.js'), '--pack', '.', '--profile', 'esm-only', '--format', 'ascii', '--exclude-entrypoints', 'schemas/*.json', 'custom-elements.json', 'html-custom-data.json', 'web-types.json'], { cwd: join(root, workspace), encoding: 'utf8' });
+  expect(status, stdout).toBe(0);
+});
+
+test('every schema in the package is the one that the library checks by', () => {
+  expect(node(`import { readFileSync } from 'node:fs';
+import { inputSchemaOf, jsonSchemasOf } from '@seatwright/core';
+import { workshopFileField } from '@seatwright/core/job';
+import { calculations } from '@seatwright/core/registry';
+const schema = (name) => { const { $id, ...rest } = JSON.parse(readFileSync(new URL(import.meta.resolve('@seatwright/core/schemas/' + name + '.json')), 'utf8')); return JSON.stringify(rest); };
+const alike = calculations.every((each) => { const { input, output } = jsonSchemasOf(each); return schema(each.name + '.input') === JSON.stringify(input) && schema(each.name + '.output') === JSON.stringify(output); });
+console.log(alike, schema('workshop-file') === JSON.stringify(inputSchemaOf(workshopFileField)));`)).toBe('true true');
+});
+
+test('the manifest of the elements names only what the tarball holds, and every tag', () => {
+  const { modules: listed } = JSON.parse(readFileSync(join(modules, '@seatwright/elements/custom-elements.json'), 'utf8')) as { modules: { path: string; exports?: { kind: string; name: string }[] }[] };
+  for (const { path } of listed) expect(files.elements).toContain(path);
+  const { exports } = JSON.parse(readFileSync(join(modules, '@seatwright/elements/package.json'), 'utf8')) as { exports: Record<string, unknown> };
+  const tags = Object.keys(exports).flatMap((entry) => /^\.\/(seat-[a-z-]+)\.define\.js$/.exec(entry)?.[1] ?? []).sort();
+  expect(listed.flatMap((each) => each.exports ?? []).filter(({ kind }) => kind === 'custom-element-definition').map(({ name }) => name).sort()).toEqual(tags);
+  for (const tag of tags) expect(readdirSync(join(root, 'docs/elements'))).toContain(`${tag}.html`);
+  const { tags: completed } = JSON.parse(readFileSync(join(modules, '@seatwright/elements/html-custom-data.json'), 'utf8')) as { tags: { name: string; description: string }[] };
+  expect(completed.map(({ name }) => name)).toEqual(tags);
+  expect(completed.every(({ description }) => description !== '')).toBe(true);
 });

@@ -84,6 +84,8 @@ export class SeatChoiceField extends LitElement {
 
   private choose(value: string): void {
     this.value = value;
+    // Who hears of it may read the form at once.
+    this.internals.setFormValue(value);
     this.dispatchEvent(new CustomEvent<ChoiceChange>('seat-change', { detail: { value }, bubbles: true, composed: true }));
   }
 }

@@ -123,6 +123,8 @@ export abstract class TypedField extends LitElement {
 
   private typed(): void {
     this.value = this.input.value;
+    // Who hears of it may read the form at once.
+    this.internals.setFormValue(this.value);
     const reading = this.read(this.value);
     this.sent = reading.kind === 'empty' ? undefined : reading.kind === 'understood' ? reading.understood.stored : this.value;
     this.announce(reading, this.sent);
