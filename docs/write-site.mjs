@@ -16,7 +16,7 @@ const elements = modules.flatMap(({ declarations = [] }) => declarations.filter(
 
 function table(caption, columns, rows) {
   if (rows.length === 0) return '';
-  return `<h2>${caption}</h2>\n<div class="wide"><table><thead><tr>${columns.map((column) => `<th scope="col">${column}</th>`).join('')}</tr></thead><tbody>\n${rows.map(([first, ...cells]) => `<tr><th scope="row"><code>${escape(first)}</code></th>${cells.map((cell) => `<td>${cell}</td>`).join('')}</tr>`).join('\n')}\n</tbody></table></div>`;
+  return `<h2>${caption}</h2>\n<div class="wide" tabindex="0" role="region" aria-label="${caption}"><table><thead><tr>${columns.map((column) => `<th scope="col">${column}</th>`).join('')}</tr></thead><tbody>\n${rows.map(([first, ...cells]) => `<tr><th scope="row"><code>${escape(first)}</code></th>${cells.map((cell) => `<td>${cell}</td>`).join('')}</tr>`).join('\n')}\n</tbody></table></div>`;
 }
 
 const code = (text) => (text === undefined ? '' : `<code>${escape(text)}</code>`);
@@ -28,6 +28,7 @@ function page(title, body, script = '') {
 <meta name="viewport" content="width=device-width">
 <meta name="color-scheme" content="light dark">
 <title>${title}</title>
+<link rel="icon" href="data:,">
 <link rel="stylesheet" href="./page.css">
 <main>
 <h1>${title}</h1>

@@ -17,11 +17,18 @@ export class Bench {
   private browser: Browser | null = null;
   private served: ServedPage | null = null;
 
+  private readonly folder: string | undefined;
+
+  /** @param folder where the page lies; the workshop page if left out */
+  constructor(folder?: string) {
+    this.folder = folder;
+  }
+
   async start(): Promise<void> {
     if (!existsSync(executablePath)) {
       throw new Error(`No Chromium at ${executablePath}. Install it ("apt-get install chromium" on Debian), or set CHROMIUM to the path of one.`);
     }
-    this.served = await servePage();
+    this.served = await servePage(this.folder);
     this.browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'] });
   }
 
@@ -31,7 +38,7 @@ export class Bench {
   }
 
   /** A fresh page in a fresh context. */
-  async open(options: BrowserContextOptions = {}): Promise<OpenBench> {
+  async open(options: BrowserContextOptions = {}, path = ''): Promise<OpenBench> {
     if (this.browser === null || this.served === null) throw new Error('not started');
     const { address } = this.served;
     const context = await this.browser.newContext({ viewport: { width: 1440, height: 900 }, locale: 'en-GB', timezoneId: 'UTC', colorScheme: 'light', reducedMotion: 'reduce', ...options });
@@ -41,7 +48,7 @@ export class Bench {
     page.on('pageerror', (error) => troubles.push(`exception: ${error.message}`));
     page.on('request', (request) => { if (!request.url().startsWith(address) && !request.url().startsWith('data:') && !request.url().startsWith('blob:')) troubles.push(`request to ${request.url()}`); });
     page.setDefaultTimeout(10_000);
-    await page.goto(address);
+    await page.goto(`${address}${path}`);
     return { page, context, troubles };
   }
 }

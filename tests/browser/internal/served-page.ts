@@ -4,16 +4,17 @@ import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-const root = fileURLToPath(new URL('../../../apps/bench/dist/', import.meta.url));
+/** Where the built page lies. */
+export const benchFolder = fileURLToPath(new URL('../../../apps/bench/dist/', import.meta.url));
 const types: Readonly<Record<string, string>> = { '.html': 'text/html; charset=utf-8', '.js': 'text/javascript', '.css': 'text/css', '.json': 'application/json', '.webmanifest': 'application/manifest+json', '.csv': 'text/csv', '.svg': 'image/svg+xml' };
 
-/** The built page on this machine alone, at a port of its own. */
+/** A built page on this machine alone, at a port of its own. */
 export interface ServedPage {
   readonly address: string;
   close(): Promise<void>;
 }
 
-export async function servePage(): Promise<ServedPage> {
+export async function servePage(root = benchFolder): Promise<ServedPage> {
   if (!existsSync(join(root, 'index.html'))) throw new Error('The page is not built. Run "npm run build" first.');
   const server: Server = createServer((request, answer) => {
     const path = normalize(decodeURIComponent((request.url ?? '/').split('?')[0] ?? '/'));

@@ -30,13 +30,21 @@ export class SeatChoiceField extends LitElement {
   static override shadowRootOptions: ShadowRootInit = { ...LitElement.shadowRootOptions, delegatesFocus: true };
   static override styles = [tokens, signStyles, fieldStyles, styles];
 
+  /** Name of the field. */
   @property() label = '';
+  /** Name under which the field is sent with its form. */
   @property() name = '';
+  /** The value, as text. */
   @property() value = '';
+  /** A line of help below the field. */
   @property() help = '';
+  /** A fault that the page has found, in words; a fault of what was typed is found by the field. */
   @property() error = '';
+  /** What can be chosen: value, word, and a heading in a long list. */
   @property({ attribute: false }) choices: readonly Choice[] = [];
+  /** Says that something must be entered. */
   @property({ type: Boolean, reflect: true }) required = false;
+  /** The element's own words. */
   @property({ attribute: false }) words: ElementWords = englishWords;
 
   private readonly internals = this.attachInternals();

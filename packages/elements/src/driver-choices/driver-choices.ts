@@ -26,11 +26,15 @@ const shownAtOnce = 4;
 export class SeatDriverChoices extends LitElement {
   static override styles = [tokens, signStyles, styles];
 
+  /** What `driver-search` says. */
   @property({ attribute: false }) search: DriverSearchOutput | null = null;
   /** Name of the driver that is drawn. */
   @property() chosen = '';
+  /** Sentences about findings, steps and values. */
   @property({ attribute: false }) catalogue: Catalogue = english;
+  /** The element's own words. */
   @property({ attribute: false }) words: ElementWords = englishWords;
+  /** In which unit and with which decimal mark numbers are written. */
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
 
   override render(): TemplateResult {

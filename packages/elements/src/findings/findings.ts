@@ -16,9 +16,13 @@ const order: readonly Severity[] = ['bad', 'unknown', 'care', 'note', 'good'];
 export class SeatFindings extends LitElement {
   static override styles = [tokens, signStyles, styles];
 
+  /** Findings of any calculation. */
   @property({ attribute: false }) findings: readonly Finding[] = [];
+  /** Sentences about findings, steps and values. */
   @property({ attribute: false }) catalogue: Catalogue = english;
+  /** The element's own words. */
   @property({ attribute: false }) words: ElementWords = englishWords;
+  /** In which unit and with which decimal mark numbers are written. */
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
 
   @state() private isSourced = false;

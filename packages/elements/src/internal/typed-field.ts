@@ -18,18 +18,25 @@ export abstract class TypedField extends LitElement {
   static override shadowRootOptions: ShadowRootInit = { ...LitElement.shadowRootOptions, delegatesFocus: true };
   static override styles = [tokens, signStyles, fieldStyles, inlineStyles];
 
+  /** Name of the field. */
   @property() label = '';
+  /** Name under which the field is sent with its form. */
   @property() name = '';
   /** The text as typed. */
   @property() value = '';
   /** The entry as a document has it: a number in the base unit, or text. Setting it shows it, unless it is what was just typed here. */
   @property({ attribute: false }) stored: number | string | undefined;
+  /** A line of help below the field. */
   @property() help = '';
+  /** Shown while the field is empty. */
   @property() placeholder = '';
   /** A fault found elsewhere (out of range, contradicts another entry); shown when the text itself is understood. */
   @property() error = '';
+  /** Says that something must be entered. */
   @property({ type: Boolean, reflect: true }) required = false;
+  /** Takes no input. */
   @property({ type: Boolean, reflect: true }) disabled = false;
+  /** The element's own words. */
   @property({ attribute: false }) words: ElementWords = englishWords;
 
   @query('input') protected input!: HTMLInputElement;

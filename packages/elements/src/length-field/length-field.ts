@@ -17,6 +17,7 @@ export interface LengthChange {
 export class SeatLengthField extends TypedField {
   /** Unit of a number without one. */
   @property({ attribute: 'default-unit' }) defaultUnit: 'mm' | 'in' = 'mm';
+  /** Decimal mark of the numbers shown. */
   @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
 
   protected override get keys(): readonly (readonly [string, string, string])[] {

@@ -13,9 +13,13 @@ import { styles } from './plan.styles.js';
 export class SeatPlan extends LitElement {
   static override styles = [tokens, signStyles, styles];
 
+  /** Steps, as a calculation gives them. */
   @property({ attribute: false }) steps: readonly PlanStep[] = [];
+  /** Sentences about findings, steps and values. */
   @property({ attribute: false }) catalogue: Catalogue = english;
+  /** The element's own words. */
   @property({ attribute: false }) words: ElementWords = englishWords;
+  /** In which unit and with which decimal mark numbers are written. */
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
 
   override render(): TemplateResult {

@@ -27,9 +27,11 @@ const readers: Readonly<Record<Exclude<QuantityKind, 'number'>, { readonly unit:
  * @fires seat-change - at each keystroke; detail `{ value, asWritten, stored }`
  */
 export class SeatQuantityField extends TypedField {
+  /** What is entered. */
   @property() quantity: QuantityKind = 'number';
   /** Unit of a plain number, shown behind it. */
   @property() unit = '';
+  /** Decimal mark of the numbers shown. */
   @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
 
   protected override get keys(): readonly (readonly [string, string, string])[] {

@@ -32,15 +32,23 @@ export class SeatReadingsField extends LitElement {
   static override shadowRootOptions: ShadowRootInit = { ...LitElement.shadowRootOptions, delegatesFocus: true };
   static override styles = [tokens, signStyles, fieldStyles, styles];
 
+  /** Name of the field. */
   @property() label = '';
+  /** Whether an outside or an inside is measured. */
   @property() measures: 'outside' | 'inside' = 'outside';
   /** The set as the document has it; undefined for none yet. */
   @property({ attribute: false }) readings: RawReadings | undefined;
+  /** Instruments of the workshop's own, beside the catalogue. */
   @property({ attribute: false }) instruments: readonly OwnInstrument[] = [];
+  /** Unit of a length that is typed without one. */
   @property({ attribute: 'default-unit' }) defaultUnit: 'mm' | 'in' = 'mm';
+  /** A line of help below the field. */
   @property() help = '';
+  /** A fault that the page has found, in words; a fault of what was typed is found by the field. */
   @property() error = '';
+  /** The element's own words. */
   @property({ attribute: false }) words: ElementWords = englishWords;
+  /** In which unit and with which decimal mark numbers are written. */
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
 
   @state() private rows: readonly Row[] = [];

@@ -40,16 +40,25 @@ export interface SectionTap {
 export class SeatSection extends LitElement {
   static override styles = [tokens, styles];
 
+  /** Shaft, bore, seal and seat as they are asked about. */
   @property({ attribute: false }) situation: SectionSituation | null = null;
+  /** What `seal-check` says of them. */
   @property({ attribute: false }) check: SealCheckOutput | null = null;
+  /** What `extraction-plan` says: drawn while taking out. */
   @property({ attribute: false }) extraction: ExtractionPlanOutput | null = null;
+  /** What `seating-plan` says: where the seal ends. */
   @property({ attribute: false }) seating: SeatingPlanOutput | null = null;
+  /** The driver to be drawn at its end position. */
   @property({ attribute: false }) driver: SectionDriver | null = null;
+  /** Sentences about findings, steps and values. */
   @property({ attribute: false }) catalogue: Catalogue = english;
+  /** The element's own words. */
   @property({ attribute: false }) words: ElementWords = englishWords;
   /** As driven in, or while the old one is taken out. */
   @property() mode: SectionMode = 'as driven';
+  /** Unit that lengths are shown in. */
   @property({ attribute: 'length-unit' }) lengthUnit: 'mm' | 'in' = 'mm';
+  /** Decimal mark of the numbers shown. */
   @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
   /** Name of the dimension to light up. */
   @property() highlight = '';

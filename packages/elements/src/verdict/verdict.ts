@@ -22,14 +22,19 @@ export interface GoTo {
 export class SeatVerdict extends LitElement {
   static override styles = [tokens, signStyles, styles];
 
+  /** The verdict. */
   @property() verdict: Verdict = 'cannot tell';
+  /** Findings of any calculation. */
   @property({ attribute: false }) findings: readonly Finding[] = [];
   /** Path of the deciding reading that is missing; null when none is. */
   @property({ attribute: false }) nextReading: string | null = null;
   /** What that reading is called, where the catalogue has no word for it. */
   @property({ attribute: 'next-name' }) nextName = '';
+  /** Sentences about findings, steps and values. */
   @property({ attribute: false }) catalogue: Catalogue = english;
+  /** The element's own words. */
   @property({ attribute: false }) words: ElementWords = englishWords;
+  /** In which unit and with which decimal mark numbers are written. */
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
   /** The result is older than what is typed. */
   @property({ type: Boolean, reflect: true }) stale = false;

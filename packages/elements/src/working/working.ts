@@ -12,9 +12,13 @@ import { styles } from './working.styles.js';
 export class SeatWorking extends LitElement {
   static override styles = [tokens, styles];
 
+  /** Steps, as a calculation gives them. */
   @property({ attribute: false }) steps: readonly WorkingStep[] = [];
+  /** Sentences about findings, steps and values. */
   @property({ attribute: false }) catalogue: Catalogue = english;
+  /** The element's own words. */
   @property({ attribute: false }) words: ElementWords = englishWords;
+  /** Decimal mark of the numbers shown. */
   @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
 
   override render(): TemplateResult {
