@@ -369,7 +369,6 @@ function indexModule(tables) {
   return [
     '// Generated from reference/ by reference/generate.mjs: do not edit.',
     ...tables.map(({ id }) => `export { ${camelCase(id)} } from './${id}.js';`),
-    "export { libraryVersion, tablesEdition } from './edition.js';",
     "export { sourceTitles } from './source-titles.js';",
     "export { sources } from './sources.js';",
     '',
@@ -406,7 +405,7 @@ export function generate(referenceFolder, { seal = false } = {}) {
         const table = readTable(join(referenceFolder, room, file), shown, sources, problems, seal);
         if (table !== null) {
           const twin = tables.find((other) => camelCase(other.id) === camelCase(table.id));
-          if (twin !== undefined || ['edition', 'index', 'source-titles', 'sources'].includes(table.id)) problems.push(`${shown}: the id ${table.id} is taken`);
+          if (twin !== undefined || ['index', 'source-titles', 'sources'].includes(table.id)) problems.push(`${shown}: the id ${table.id} is taken`);
           tables.push(table);
         }
       } else if (!file.endsWith('.json') || !files.includes(file.replace(/\.json$/, '.csv'))) problems.push(`${shown}: belongs to no table`);
@@ -415,7 +414,7 @@ export function generate(referenceFolder, { seal = false } = {}) {
   tables.sort((one, other) => (one.id < other.id ? -1 : 1));
   const modules = new Map(problems.length > 0 ? [] : [
     ...tables.map((table) => [`${table.id}.ts`, tableModule(table)]),
-    ['edition.ts', editionModule(editionOf(tables, sources, month), version)],
+    ['../../result/edition.ts', editionModule(editionOf(tables, sources, month), version)],
     ['source-titles.ts', sourceTitlesModule(sources)],
     ['sources.ts', sourcesModule(sources)],
     ['index.ts', indexModule(tables)],
@@ -439,7 +438,7 @@ function main(argv) {
   }
   mkdirSync(generatedFolder, { recursive: true });
   const present = readdirSync(generatedFolder);
-  const stale = [...modules].filter(([file, text]) => !present.includes(file) || readFileSync(join(generatedFolder, file), 'utf8') !== text);
+  const stale = [...modules].filter(([file, text]) => !existsSync(join(generatedFolder, file)) || readFileSync(join(generatedFolder, file), 'utf8') !== text);
   const orphans = present.filter((file) => !modules.has(file));
   const shown = (file) => `packages/core/src/tables/generated/${file}`;
   if (check) {

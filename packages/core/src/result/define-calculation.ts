@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { fromSchemaIssues } from './from-schema-issues.js';
+import { libraryVersion, tablesEdition } from './edition.js';
 import type { WorkingStep } from './working-step.js';
 
 export interface CalculationDefinition<I, O> {
@@ -14,11 +15,17 @@ export interface CalculationDefinition<I, O> {
   explain(input: NoInfer<I>, output: NoInfer<O>): readonly WorkingStep[];
 }
 
+/** What an output was computed with: another edition of the tables may give another answer. */
+export interface Stamp {
+  readonly libraryVersion: string;
+  readonly tablesEdition: string;
+}
+
 export interface Calculation<I, O> extends CalculationDefinition<I, O> {
   /** Validates unknown input. Throws `CalculationError` `invalid-input`. */
   parse(raw: unknown): I;
-  /** Validates, then computes. */
-  run(raw: unknown): O;
+  /** Validates, then computes; what it was computed with goes along. */
+  run(raw: unknown): O & Stamp;
 }
 
 /** A calculation whose types are only known at run time, as the registry holds it. */
@@ -26,11 +33,21 @@ export type AnyCalculation = Calculation<unknown, unknown>;
 
 /**
  * Makes one calculation: schemas, computation and working as one value.
- * @example defineCalculation({ name: 'area', summary: 'Area of a circle', input: numberField({ label: 'd', unit: 'mm' }), output: outputNumber('area', 'mm²'), compute: (d) => (Math.PI * d * d) / 4, explain: () => [] }).run(20).toFixed(1) // '314.2'
+ * @example defineCalculation({ name: 'area', summary: 'Area of a circle', input: numberField({ label: 'd', unit: 'mm' }), output: spanField('area', 'mm²'), compute: (d) => ({ low: (Math.PI * d * d) / 4, high: (Math.PI * d * d) / 4 }), explain: () => [] }).run(20).low.toFixed(1) // '314.2'
  */
-export function defineCalculation<I, O>(definition: CalculationDefinition<I, O>): Calculation<I, O> {
+export function defineCalculation<I, O extends object>(definition: CalculationDefinition<I, O>): Calculation<I, O> {
   const parse = (raw: unknown): I => checkedInput(definition.input, raw);
-  return { ...definition, parse, run: (raw) => definition.compute(parse(raw)) };
+  return {
+    ...definition,
+    parse,
+    run(raw) {
+      // Written onto the output itself: a copy would cost more than many a calculation.
+      const output: O & { -readonly [K in keyof Stamp]?: Stamp[K] } = definition.compute(parse(raw));
+      output.libraryVersion = libraryVersion;
+      output.tablesEdition = tablesEdition;
+      return output as O & Stamp;
+    },
+  };
 }
 
 /**
@@ -55,6 +72,12 @@ export function inputSchemaOf(field: z.ZodMiniType): Readonly<Record<string, unk
   return { $schema, $comment: beyondSchemas, ...schema };
 }
 
+/** `run` gives these along with every output; in a batch they stand beside it. */
+const stampSchema = {
+  libraryVersion: { type: 'string', label: 'version of the library', unit: '' },
+  tablesEdition: { type: 'string', label: 'edition of the tables', unit: '' },
+};
+
 /**
  * JSON Schemas (draft 2020-12) of what goes in and what comes out.
  * @example Object.keys(jsonSchemasOf(toleranceZone).output.properties)[0] // 'nominalMm'
@@ -63,5 +86,6 @@ export function jsonSchemasOf(calculation: { readonly input: z.ZodMiniType; read
   readonly input: unknown;
   readonly output: unknown;
 } {
-  return { input: inputSchemaOf(calculation.input), output: z.toJSONSchema(calculation.output, { io: 'output' }) };
+  const output = z.toJSONSchema(calculation.output, { io: 'output' });
+  return { input: inputSchemaOf(calculation.input), output: { ...output, properties: { ...output.properties, ...stampSchema } } };
 }

@@ -12,7 +12,8 @@ export {
   type CalculationErrorLine,
 } from './calculation-error.js';
 export { candourFields, findingField, sourceField, verdictField } from './candour-field.js';
-export { checkedInput, defineCalculation, inputSchemaOf, jsonSchemasOf, type AnyCalculation, type Calculation, type CalculationDefinition } from './define-calculation.js';
+export { libraryVersion, tablesEdition } from './edition.js';
+export { checkedInput, defineCalculation, inputSchemaOf, jsonSchemasOf, type AnyCalculation, type Calculation, type CalculationDefinition, type Stamp } from './define-calculation.js';
 export { choiceField, numberField, outputNumber, textField, wholeNumberField, yesNoField, type FieldMeta, type NumberFieldMeta } from './field.js';
 export { deciding, supporting, type Finding, type Severity } from './finding.js';
 export { anyGiven, atLeastOne, bothOrNone, exactlyOne, given, neither, notBoth, rulesInSchema, type SchemaRule } from './schema-rules.js';

@@ -3,7 +3,7 @@ import { toleranceZone } from './tolerance-zone.js';
 
 describe('tolerance zone', () => {
   it('gives the limits of a shaft', () => {
-    expect(toleranceZone.run({ nominalMm: 25, toleranceClass: 'p6' })).toEqual({
+    expect(toleranceZone.compute({ nominalMm: 25, toleranceClass: 'p6' })).toEqual({
       nominalMm: 25,
       toleranceClass: 'p6',
       kind: 'shaft',

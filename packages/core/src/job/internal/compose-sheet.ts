@@ -1,6 +1,5 @@
 import type * as z from 'zod/mini';
-import { commonPractice, planStep, plainGeometry, supporting, verdictOf, worseVerdict, type Assumption, type Finding, type PlanStep, type Verdict } from '../../result/index.js';
-import { libraryVersion, tablesEdition } from '../../tables/generated/edition.js';
+import { commonPractice, libraryVersion, planStep, plainGeometry, supporting, tablesEdition, verdictOf, worseVerdict, type Assumption, type Finding, type PlanStep, type Verdict } from '../../result/index.js';
 import { sourceTitles } from '../../tables/generated/source-titles.js';
 import { findPosition } from '../find-position.js';
 import { nextDue } from '../next-due.js';
