@@ -5,7 +5,7 @@ import type { JobSheetOutput } from '@seatwright/core/job';
 import type { WorkingStep } from '@seatwright/core/result';
 import type { SectionMode } from '@seatwright/elements/seat-section.js';
 import { History } from './document/history.js';
-import { bearingPartsOf, placesIn, positionPath, sealPartsOf, type Place } from './document/places.js';
+import { bearingPartsOf, placesIn, positionPath, sealPartsOf, withPlaceAlone, type Place } from './document/places.js';
 import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
 import { computeSheet, fetchWholeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
 import { whenIdle } from './when-idle.js';
@@ -16,7 +16,10 @@ import { driversOf } from './sheet/drivers-of.js';
 import { dimensionOfKey } from './view/drawing-pane.js';
 import { printSheet } from './view/print-sheet.js';
 import { situationOfSeal, type SheetActions, type SheetContext } from './view/sheet-context.js';
+import { linkOf } from './sharing/share-link.js';
+import { sharePanel, type Shared } from './view/share-panel.js';
 import { sheetView } from './view/sheet-view.js';
+import { saveFile } from './sharing/save-file.js';
 import { StripWatch } from './view/strip-watch.js';
 import { words } from './words.js';
 
@@ -36,6 +39,7 @@ export class BenchSheet extends LitElement {
   private keeper: Keeper | null = null;
   private history = new History();
   @state() private isFresh = false;
+  @state() private shared: Shared | null = null;
   @state() private working: readonly WorkingStep[] | null = null;
 
   private readonly strip = new StripWatch();
@@ -65,7 +69,7 @@ export class BenchSheet extends LitElement {
     const { file } = this;
     if (file === null) return html``;
     const context = this.context(file);
-    return html`<div class="screen">${this.bar()}${sheetView(context, this.workingView(context))}</div>${printSheet(context)}`;
+    return html`<div class="screen">${this.bar()}${sharePanel(this.shared, { close: () => { this.shared = null; }, saveFile: () => { this.save(); } })}${sheetView(context, this.workingView(context))}</div>${printSheet(context)}`;
   }
 
   private bar(): TemplateResult {
@@ -75,6 +79,7 @@ export class BenchSheet extends LitElement {
       <button type="button" ?disabled=${!this.history.canUndo} @click=${() => { if (this.file !== null) this.take(this.history.undo(this.file)); }}>${words.bar.undo}</button>
       <button type="button" ?disabled=${!this.history.canRedo} @click=${() => { if (this.file !== null) this.take(this.history.redo(this.file)); }}>${words.bar.redo}</button>
       <button type="button" @click=${() => { this.save(); }}>${words.bar.save}</button>
+      <button type="button" @click=${() => void this.share()}>${words.share.button}</button>
       <button type="button" @click=${() => { window.print(); }}>${words.bar.print}</button>
     </nav>`;
   }
@@ -145,6 +150,7 @@ export class BenchSheet extends LitElement {
   /** Another state of the file: kept, and computed anew. */
   private take(next: JsonObject): void {
     this.file = next;
+    this.shared = null;
     this.isUnsaved = true;
     this.keeper?.keep(this.heading, next);
     this.compute();
@@ -192,6 +198,7 @@ export class BenchSheet extends LitElement {
   private openPlace(place: Place): void {
     if (this.file === null) return;
     this.place = place;
+    this.shared = null;
     this.sealPart = sealPartsOf(this.file, place)[0] ?? 0;
     this.lastGood = null;
     this.working = null;
@@ -223,14 +230,18 @@ export class BenchSheet extends LitElement {
     return null;
   }
 
+  /** A link that carries this position alone. */
+  private async share(): Promise<void> {
+    if (this.file === null) return;
+    const link = await linkOf(location.href, withPlaceAlone(this.file, this.place));
+    this.shared = link === null ? 'too long' : { link };
+    await this.updateComplete;
+    this.querySelector<HTMLInputElement>('#share-link')?.focus();
+  }
+
   private save(): void {
     if (this.file === null) return;
-    const address = URL.createObjectURL(new Blob([`${JSON.stringify(this.file, null, 2)}\n`], { type: 'application/json' }));
-    const link = document.createElement('a');
-    link.href = address;
-    link.download = `${fileName(this.titleText(this.file))}.json`;
-    link.click();
-    setTimeout(() => { URL.revokeObjectURL(address); }, 10_000);
+    saveFile(`${fileName(this.titleText(this.file))}.json`, `${JSON.stringify(this.file, null, 2)}\n`);
     this.isUnsaved = false;
   }
 

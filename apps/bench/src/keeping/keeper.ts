@@ -1,5 +1,6 @@
 import type { JsonObject } from '../document/raw-document.js';
 import type { KeptSheets } from './kept-sheets.js';
+import { newId } from './new-id.js';
 
 /** What the page says about where its entries are. */
 export type KeepingState = 'untouched' | 'kept' | 'kept as a copy' | 'not kept';
@@ -52,9 +53,4 @@ export class Keeper {
     }
     this.isWriting = false;
   }
-}
-
-function newId(): string {
-  const random = crypto.getRandomValues(new Uint32Array(4));
-  return [...random].map((part) => part.toString(36)).join('-');
 }

@@ -1,5 +1,6 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import type { JsonObject } from '../document/raw-document.js';
+import { newId } from './new-id.js';
 
 /** One workshop file that this device keeps. */
 export interface KeptSheet {
@@ -61,6 +62,24 @@ export class KeptSheets {
       return { revision };
     } catch {
       return 'refused';
+    }
+  }
+
+  /** Takes sheets in beside what is here, all or none: the same sheet once, another sheet of the same id as a copy. Null where the device would not have them. */
+  async takeIn(sheets: readonly Pick<KeptSheet, 'id' | 'title' | 'file' | 'changedAt'>[]): Promise<{ readonly takenCount: number; readonly sameCount: number } | null> {
+    try {
+      const transaction = this.shelves.transaction('sheets', 'readwrite', { durability: 'strict' });
+      let takenCount = 0;
+      for (const { id, title, file, changedAt } of sheets) {
+        const here = await transaction.store.get(id);
+        if (here !== undefined && JSON.stringify(here.file) === JSON.stringify(file)) continue;
+        await transaction.store.put({ id: here === undefined ? id : newId(), title, file, changedAt, revision: 1 });
+        takenCount += 1;
+      }
+      await transaction.done;
+      return { takenCount, sameCount: sheets.length - takenCount };
+    } catch {
+      return null;
     }
   }
 

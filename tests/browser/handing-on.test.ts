@@ -1,0 +1,148 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { Bench, openSample, unfold, verdictOf } from './internal/bench.js';
+
+const bench = new Bench();
+beforeAll(() => bench.start());
+afterAll(() => bench.stop());
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+async function violations(page: Page): Promise<readonly string[]> {
+  await page.addScriptTag({ content: axe });
+  return page.evaluate(async () => (await (globalThis as unknown as { axe: { run(target: Document, options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } }).axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'] })).violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`));
+}
+
+async function speed(page: Page, text: string): Promise<void> {
+  await unfold(page, 'How it runs');
+  await page.getByLabel('Highest shaft speed').fill(text);
+}
+
+async function linkOf(page: Page): Promise<string> {
+  await page.getByRole('button', { name: 'Share' }).click();
+  return page.getByLabel('Link').inputValue();
+}
+
+describe('a link', () => {
+  it('carries the job as it is typed to another device, where it is offered and opened as a sheet of its own', async () => {
+    const { page, context } = await bench.open();
+    await openSample(page, 'Bilge pump');
+    await speed(page, '1725 rpm');
+    const verdict = await verdictOf(page);
+    const link = await linkOf(page);
+    expect(link.length).toBeLessThan(8000);
+    await context.close();
+
+    const there = await bench.open({ viewport: { width: 390, height: 844 } }, link.replace(/^https?:\/\/[^/]+\//u, ''));
+    await there.page.getByRole('heading', { name: 'A job came with the link' }).waitFor();
+    await there.page.getByRole('button', { name: /^Open it/ }).click();
+    await there.page.locator('section.verdict seat-verdict .stamp').waitFor();
+    expect(await verdictOf(there.page)).toBe(verdict);
+    await unfold(there.page, 'How it runs');
+    expect(await there.page.getByLabel('Highest shaft speed').inputValue()).toBe('1725 rpm');
+    expect(new URL(there.page.url()).hash).toBe('');
+    expect(there.troubles).toEqual([]);
+    await there.context.close();
+  });
+
+  it('that is broken changes nothing and says why', async () => {
+    const { page, context, troubles } = await bench.open({}, '#job=1.H4sIAAAAAAAAA2NgGAWjYBSMglEwCkYBAA');
+    await page.getByRole('alert').getByText('The link is broken').waitFor();
+    expect(new URL(page.url()).hash).toBe('');
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
+  it('may be left: then nothing is opened', async () => {
+    const made = await bench.open();
+    await openSample(made.page, 'Winch gearbox');
+    const link = await linkOf(made.page);
+    await made.context.close();
+    const { page, context } = await bench.open({}, link.replace(/^https?:\/\/[^/]+\//u, ''));
+    await page.getByRole('button', { name: 'Leave it' }).click();
+    expect(await page.getByRole('heading', { name: 'A job came with the link' }).count()).toBe(0);
+    await context.close();
+  });
+
+  it.each(['light', 'dark'] as const)('and its panel have nothing that axe finds, in %s at 390 px', async (colorScheme) => {
+    const { page, context } = await bench.open({ colorScheme, viewport: { width: 390, height: 844 }, bypassCSP: true });
+    await openSample(page, 'Bilge pump');
+    const link = await linkOf(page);
+    expect(await violations(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    await context.close();
+    const there = await bench.open({ colorScheme, viewport: { width: 390, height: 844 }, bypassCSP: true }, link.replace(/^https?:\/\/[^/]+\//u, ''));
+    await there.page.getByRole('heading', { name: 'A job came with the link' }).waitFor();
+    expect(await violations(there.page)).toEqual([]);
+    await there.context.close();
+  });
+});
+
+describe('a backup', () => {
+  /** The backup of what a fresh device keeps after one change in one sample. */
+  async function made(): Promise<string> {
+    const { page, context } = await bench.open({ acceptDownloads: true });
+    await openSample(page, 'Bilge pump');
+    await speed(page, '1725');
+    await page.getByRole('status').getByText('Kept on this device').waitFor();
+    await page.getByRole('button', { name: /Sheets$/ }).click();
+    const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Back up everything' }).click()]);
+    expect(download.suggestedFilename()).toMatch(/^seatwright-\d{4}-\d\d-\d\d\.json$/);
+    const text = readFileSync(await download.path(), 'utf8');
+    await context.close();
+    return text;
+  }
+
+  const given = (page: Page, text: string) => page.locator('input[type=file]').setInputFiles({ name: 'backup.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+
+  it('brings every sheet to another device, once, and leaves alone what is there', async () => {
+    const text = await made();
+    const { page, context, troubles } = await bench.open();
+    await given(page, text);
+    await page.getByRole('status').getByText('1 sheets were taken in; 0 were here already.').waitFor();
+    await given(page, text);
+    await page.getByRole('status').getByText('0 sheets were taken in; 1 were here already.').waitFor();
+    await page.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).click();
+    await unfold(page, 'How it runs');
+    expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('1725');
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
+  it.each([['cut off', (text: string) => text.slice(0, -300), 'cut off'], ['altered', (text: string) => text.replace('1725', '1726'), 'checksum'], ['of a newer page', (text: string) => text.replace('"version":1', '"version":9'), 'newer version']])('that is %s changes nothing and says why', async (_, spoil, why) => {
+    const text = await made();
+    const { page, context } = await bench.open();
+    await given(page, spoil(text));
+    await page.getByRole('alert').getByText(why).waitFor();
+    expect(await page.locator('ul.kept').count()).toBe(0);
+    await context.close();
+  });
+
+  it('can be dropped onto the page, as a workshop file can', async () => {
+    const text = await made();
+    const { page, context } = await bench.open();
+    const drop = (content: string) => page.evaluate((dropped) => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([dropped], 'dropped.json', { type: 'application/json' }));
+      document.querySelector('bench-app')?.dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, bubbles: true, cancelable: true }));
+    }, content);
+    await drop(text);
+    await page.getByRole('status').getByText('1 sheets were taken in').waitFor();
+    await drop(readFileSync(new URL('../../apps/bench/public/samples/winch-gearbox.json', import.meta.url), 'utf8'));
+    await page.locator('section.verdict seat-verdict .stamp').waitFor();
+    await context.close();
+  });
+
+  it('is refused whole where the device has no room, and says so', async () => {
+    const text = await made();
+    const { page, context } = await bench.open();
+    await page.evaluate(() => {
+      IDBObjectStore.prototype.put = () => { throw new DOMException('no room', 'QuotaExceededError'); };
+    });
+    await given(page, text);
+    await page.getByRole('alert').getByText('Nothing was changed').waitFor();
+    await context.close();
+  });
+});
