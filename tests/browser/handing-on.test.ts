@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Bench, openSample, unfold, verdictOf } from './internal/bench.js';
+import { allKept, Bench, openSample, unfold, verdictOf } from './internal/bench.js';
 
 const bench = new Bench();
 beforeAll(() => bench.start());
@@ -86,7 +86,7 @@ describe('a backup', () => {
     const { page, context } = await bench.open({ acceptDownloads: true });
     await openSample(page, 'Bilge pump');
     await speed(page, '1725');
-    await page.getByRole('status').getByText('Kept on this device').waitFor();
+    await allKept(page);
     await page.getByRole('button', { name: /Sheets$/ }).click();
     const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Back up everything' }).click()]);
     expect(download.suggestedFilename()).toMatch(/^seatwright-\d{4}-\d\d-\d\d\.json$/);

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Bench, openSample, unfold, verdictOf } from './internal/bench.js';
+import { allKept, Bench, openSample, unfold, verdictOf } from './internal/bench.js';
 
 const bench = new Bench();
 beforeAll(() => bench.start());
@@ -108,7 +108,7 @@ describe('what is typed', () => {
     await unfold(page, 'Where it sits');
     await page.getByLabel(/^Room from the inner face/).fill('7/16');
     await page.getByText(/= 11\.11\d\smm/).waitFor();
-    await page.getByRole('status').getByText('Kept on this device').waitFor();
+    await allKept(page);
     const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save as file' }).click()]);
     const saved = JSON.parse(readFileSync(await download.path(), 'utf8')) as { machines: { positions: { clearBehindMm: unknown; shaft: { diameterMm: unknown } }[] }[] };
     expect(saved.machines[0]?.positions[0]?.clearBehindMm).toBe('7/16 in');

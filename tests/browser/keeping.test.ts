@@ -1,6 +1,6 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Bench, openSample, unfold } from './internal/bench.js';
+import { allKept, Bench, openSample, unfold } from './internal/bench.js';
 
 const bench = new Bench();
 beforeAll(() => bench.start());
@@ -26,7 +26,7 @@ describe('what is typed', () => {
     await unfold(page, 'How it runs');
     await page.getByLabel('Highest shaft speed').fill('');
     await page.getByLabel('Highest shaft speed').pressSequentially('1725');
-    await page.getByRole('status').getByText('Kept on this device').waitFor();
+    await allKept(page);
     await page.close({ runBeforeUnload: false });
     const again = await anotherPage(context, address);
     await again.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).click();
@@ -41,7 +41,7 @@ describe('what is typed', () => {
     const address = page.url();
     await openSample(page, 'Bilge pump');
     await note(page, '1000');
-    await page.getByRole('status').getByText('Kept on this device').waitFor();
+    await allKept(page);
     const other = await anotherPage(context, address);
     await other.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).click();
     await note(page, '1100');
@@ -58,7 +58,7 @@ describe('what is typed', () => {
     const address = page.url();
     await openSample(page, 'Bilge pump');
     await note(page, '1000');
-    await page.getByRole('status').getByText('Kept on this device').waitFor();
+    await allKept(page);
     const again = await anotherPage(context, address);
     again.on('dialog', (dialog) => void dialog.accept());
     await again.getByRole('button', { name: /^Remove: Bilge pump 2/ }).click();
@@ -92,7 +92,7 @@ describe('what was changed', () => {
     await expect.poll(() => speed.inputValue()).toBe(before);
     await page.getByRole('button', { name: 'Redo' }).click();
     await expect.poll(() => speed.inputValue()).toBe('9000');
-    await page.getByRole('status').getByText('Kept on this device').waitFor();
+    await allKept(page);
     expect(troubles).toEqual([]);
     await context.close();
   });

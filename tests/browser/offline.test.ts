@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { Bench, openSample, unfold, verdictOf } from './internal/bench.js';
+import { allKept, Bench, openSample, unfold, verdictOf } from './internal/bench.js';
 
 const bench = new Bench();
 beforeAll(() => bench.start());
@@ -14,7 +14,7 @@ it('works without a network from the second visit: opens, computes, keeps', asyn
   expect(await verdictOf(page)).not.toBe('');
   await unfold(page, 'How it runs');
   await page.getByLabel('Highest shaft speed').fill('900');
-  await page.getByRole('status').getByText('Kept on this device').waitFor();
+  await allKept(page);
   await page.locator('details.working > summary').click();
   await page.locator('seat-working li').first().waitFor();
   expect(troubles).toEqual([]);

@@ -36,6 +36,8 @@ export class BenchSheet extends LitElement {
   @state() private highlight = '';
   @state() private isUnsaved = false;
   @state() private keeping: KeepingState = 'untouched';
+  /** What was said of it last: a write under way is no news, only a mark. */
+  @state() private keepingTold: Exclude<KeepingState, 'being kept'> = 'untouched';
   private keeper: Keeper | null = null;
   private history = new History();
   @state() private isFresh = false;
@@ -75,7 +77,7 @@ export class BenchSheet extends LitElement {
   private bar(): TemplateResult {
     return html`<nav class="bar" aria-label=${words.name}>
       <button type="button" class="brand" @click=${() => { this.leave(); }} aria-label="${words.name}: ${words.bar.sheets}"><span>${words.name}</span></button>
-      <span class="unsaved" role="status">${this.keeping === 'untouched' ? (this.isUnsaved ? words.bar.unsaved : '') : words.keeping[this.keeping]}</span>
+      <span class="unsaved"><span role="status">${this.keepingTold === 'untouched' ? (this.isUnsaved ? words.bar.unsaved : '') : words.keeping[this.keepingTold]}</span>${this.keeping === 'being kept' ? html`<span class="under-way" aria-hidden="true"> …</span>` : nothing}</span>
       <button type="button" ?disabled=${!this.history.canUndo} @click=${() => { if (this.file !== null) this.take(this.history.undo(this.file)); }}>${words.bar.undo}</button>
       <button type="button" ?disabled=${!this.history.canRedo} @click=${() => { if (this.file !== null) this.take(this.history.redo(this.file)); }}>${words.bar.redo}</button>
       <button type="button" @click=${() => { this.save(); }}>${words.bar.save}</button>
@@ -156,6 +158,11 @@ export class BenchSheet extends LitElement {
     this.compute();
   }
 
+  private takeKeeping(state: KeepingState): void {
+    this.keeping = state;
+    if (state !== 'being kept') this.keepingTold = state;
+  }
+
   private compute(): void {
     if (this.file === null) return;
     this.result = computeSheet(this.file, this.place, this.sealPart, today());
@@ -179,8 +186,8 @@ export class BenchSheet extends LitElement {
 
   /** Opens a workshop file at its first position; `sheets` keeps what is changed in it. */
   open(file: JsonObject, sheets: KeptSheets | null, known?: { readonly id: string; readonly revision: number }): void {
-    this.keeping = 'untouched';
-    const keeper: Keeper = new Keeper(sheets, (state) => { if (this.keeper === keeper) this.keeping = state; }, known);
+    this.takeKeeping('untouched');
+    const keeper: Keeper = new Keeper(sheets, (state) => { if (this.keeper === keeper) this.takeKeeping(state); }, known);
     this.keeper = keeper;
     this.history = new History();
     this.file = file;

@@ -69,3 +69,9 @@ export async function unfold(page: Page, heading: string): Promise<void> {
 export async function verdictOf(page: Page): Promise<string> {
   return (await page.locator('section.verdict seat-verdict .stamp').innerText()).trim().toLowerCase();
 }
+
+/** Waits until the page says that all that was typed is kept: no newer write is under way. */
+export async function allKept(page: Page): Promise<void> {
+  await page.getByRole('status').getByText('Kept on this device').waitFor();
+  await page.locator('.bar .under-way').waitFor({ state: 'detached' });
+}

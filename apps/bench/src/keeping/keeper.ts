@@ -3,7 +3,7 @@ import type { KeptSheets } from './kept-sheets.js';
 import { newId } from './new-id.js';
 
 /** What the page says about where its entries are. */
-export type KeepingState = 'untouched' | 'kept' | 'kept as a copy' | 'not kept';
+export type KeepingState = 'untouched' | 'being kept' | 'kept' | 'kept as a copy' | 'not kept';
 
 /**
  * Keeps one open sheet while it is typed: every change is written, the newest last, one write at a time.
@@ -31,6 +31,7 @@ export class Keeper {
       return;
     }
     this.waiting = { title, file };
+    this.tell('being kept');
     if (!this.isWriting) void this.write(this.sheets);
   }
 
@@ -48,7 +49,8 @@ export class Keeper {
       } else if (written === 'refused') this.tell('not kept');
       else {
         this.revision = written.revision;
-        this.tell(this.isCopy ? 'kept as a copy' : 'kept');
+        // Only once nothing newer waits is all of it kept.
+        if (this.waiting === null) this.tell(this.isCopy ? 'kept as a copy' : 'kept');
       }
     }
     this.isWriting = false;
