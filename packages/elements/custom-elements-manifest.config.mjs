@@ -33,4 +33,4 @@ const definitions = {
   },
 };
 
-export default { globs: ['src/*/*.ts', 'src/internal/*.ts'], exclude: ['src/**/*.test.ts', 'src/**/*.styles.ts'], litelement: true, outdir: '.', packagejson: false, plugins: [definitions] };
+export default { globs: ['src/*/*.ts', 'src/internal/*.ts', 'src/internal/chart/*.ts'], exclude: ['src/**/*.test.ts', 'src/**/*.styles.ts'], litelement: true, outdir: '.', packagejson: false, plugins: [definitions] };

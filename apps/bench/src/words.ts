@@ -50,6 +50,7 @@ export const words = {
     changed: 'The backup was changed after it was made: its checksum does not fit. Nothing was taken in.',
     drop: 'Drop the file to open it',
   },
+  charts: { heading: 'Limits, heat and speed, drawn', bore: 'bore', seal: 'seal as made', generalLimit: 'general limit' },
   shelf: {
     heading: 'Another seal from a list',
     says: 'A list of seals, one a line, with a header: shaft, outside, width; case, rubber, pieces and place if known. From a spreadsheet, by copying or as a CSV file.',

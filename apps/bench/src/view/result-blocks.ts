@@ -5,6 +5,7 @@ import { decideLine, dueLine, putInLine, takeOutLine } from '../sheet/summaries.
 import { words } from '../words.js';
 import { renderBlock } from './block.js';
 import { renderTable } from './print-sheet.js';
+import { chartsBlock } from './charts-block.js';
 import { shelfBlock } from './shelf-block.js';
 import type { SheetContext } from './sheet-context.js';
 
@@ -26,6 +27,7 @@ export function decideBlock(context: SheetContext, working: TemplateResult | typ
       ${context.seal === null ? nothing : html`<h3>${words.sizes}</h3>`}
       ${sizeTables(context).map(renderTable)}
       ${bearingTables(context)}
+      ${chartsBlock(context)}
       ${shelfBlock(context)}
       ${working}`,
   });

@@ -1,0 +1,4 @@
+import { defineElement } from '../internal/define-element.js';
+import { SeatLipSpeed } from './lip-speed.js';
+
+defineElement('seat-lip-speed', SeatLipSpeed);

@@ -1,0 +1,4 @@
+import { defineElement } from '../internal/define-element.js';
+import { SeatZones } from './zones.js';
+
+defineElement('seat-zones', SeatZones);

@@ -1,0 +1,39 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { Bench, openSample, unfold } from './internal/bench.js';
+
+const bench = new Bench();
+beforeAll(() => bench.start());
+afterAll(() => bench.stop());
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+test.each([['light', 390], ['dark', 390], ['light', 1440]] as const)('the charts of a sheet tell themselves in words and as tables, in %s at %s px, and axe finds nothing', async (colorScheme, width) => {
+  const { page, context, troubles } = await bench.open({ colorScheme, viewport: { width, height: 844 }, bypassCSP: true });
+  await openSample(page, 'Outboard crankshaft');
+  await page.getByText('Limits, heat and speed, drawn').click();
+  await page.getByRole('img', { name: /^At 20 °C between/ }).waitFor();
+  expect(await page.getByRole('img', { name: /speed under the lip grows/ }).getAttribute('aria-label')).toContain('7800');
+  for (const summary of await page.getByText('The chart as a table').all()) await summary.click();
+  await page.getByRole('columnheader', { name: 'temperature of the housing' }).waitFor();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  await page.addScriptTag({ content: axe });
+  const violations = await page.evaluate(async () => (await (globalThis as unknown as { axe: { run(target: Document, options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } }).axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'] })).violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`));
+  expect(violations).toEqual([]);
+  expect(troubles).toEqual([]);
+  await context.close();
+});
+
+test('a chart follows what is typed', async () => {
+  const { page, context } = await bench.open();
+  await openSample(page, 'Outboard crankshaft');
+  await page.getByText('Limits, heat and speed, drawn').click();
+  const image = page.getByRole('img', { name: /speed under the lip grows/ });
+  const before = await image.getAttribute('aria-label');
+  await unfold(page, 'How it runs');
+  await page.getByLabel('Highest shaft speed').fill('3000');
+  await page.waitForFunction((said) => document.querySelector('seat-lip-speed')?.shadowRoot?.querySelector('svg')?.getAttribute('aria-label') !== said, before);
+  expect(await image.getAttribute('aria-label')).toContain('3000');
+  await context.close();
+});
