@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import '@seatwright/elements/all.js';
+import './sheet-elements.js';
 import type { JobSheetOutput } from '@seatwright/core/job';
 import type { WorkingStep } from '@seatwright/core/result';
 import type { SectionMode } from '@seatwright/elements/seat-section.js';

@@ -1,0 +1,50 @@
+import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { brotliCompressSync, gzipSync } from 'node:zlib';
+import { expect, test } from 'vitest';
+import { root } from './internal/consumer.js';
+
+const dist = join(root, 'apps/bench/dist');
+const recordPath = new URL('./page-size.json', import.meta.url);
+const recorded = JSON.parse(readFileSync(recordPath, 'utf8')) as Record<string, number>;
+const mayGrowBy = 500;
+const mayShrinkBy = 2000;
+
+/** A chunk with every chunk that it cannot start without. */
+function withImports(name: string, seen = new Set<string>()): ReadonlySet<string> {
+  if (seen.has(name)) return seen;
+  seen.add(name);
+  const text = readFileSync(join(dist, 'assets', name), 'utf8');
+  for (const [, imported = ''] of text.matchAll(/(?:from|import)\s*"\.\/([\w-]+(?:\.[\w-]+)*\.js)"/gu)) withImports(imported, seen);
+  return seen;
+}
+
+const assets = readdirSync(join(dist, 'assets'));
+const chunk = (start: string) => assets.find((name) => name.startsWith(`${start}-`) && name.endsWith('.js')) ?? '';
+const files = (names: Iterable<string>) => [...names].map((name) => readFileSync(join(dist, name)));
+const first = ['index.html', ...assets.filter((name) => name.endsWith('.css')).map((name) => `assets/${name}`), ...[...withImports(chunk('index'))].map((name) => `assets/${name}`)];
+const sealJob = new Set([...first, ...['bench-sheet', 'open-workshop'].flatMap((start) => [...withImports(chunk(start))].map((name) => `assets/${name}`))]);
+const bytes = (names: Iterable<string>, size: (file: Buffer) => number) => files(names).reduce((sum, file) => sum + size(file), 0);
+const gzip = (file: Buffer) => gzipSync(file, { level: 9 }).length;
+
+const measured: Record<string, number> = {
+  'first screen, gzip': bytes(first, gzip),
+  'all that a seal job needs, gzip': bytes(sealJob, gzip),
+  'all that a seal job needs, brotli': bytes(sealJob, (file) => brotliCompressSync(file).length),
+  'kept for offline, raw': bytes([...readFileSync(join(dist, 'sw.js'), 'utf8').matchAll(/url:"([^"]+)"/gu)].map(([, url = '']) => url), (file) => file.length),
+};
+
+test.each(Object.keys(measured))('%s: no heavier than recorded', (name) => {
+  const size = measured[name] ?? 0;
+  if (process.env['REGEN'] !== undefined) return;
+  const known = recorded[name] ?? 0;
+  expect(size, `grew from ${known} to ${size} bytes; if that is meant: REGEN=1, and say why`).toBeLessThanOrEqual(known + mayGrowBy);
+  expect(size, `shrank from ${known} to ${size} bytes: record it with REGEN=1`).toBeGreaterThanOrEqual(known - mayShrinkBy);
+});
+
+test('the first load holds nothing heavy', () => {
+  if (process.env['REGEN'] !== undefined) writeFileSync(recordPath, `${JSON.stringify(measured, null, 2)}\n`);
+  const text = files(first).join('\n');
+  for (const stranger of ['lusolve', 'createUnit', 'iso-286-1', 'papaparse', 'scaleLinear']) expect(text).not.toContain(stranger);
+  expect(files(sealJob).join('\n')).not.toMatch(/iso-5753-1-clearance|ring-stack|Papa/u);
+});
