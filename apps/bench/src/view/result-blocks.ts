@@ -5,6 +5,7 @@ import { decideLine, dueLine, putInLine, takeOutLine } from '../sheet/summaries.
 import { words } from '../words.js';
 import { renderBlock } from './block.js';
 import { renderTable } from './print-sheet.js';
+import { besideBlock } from './beside-block.js';
 import { chartsBlock } from './charts-block.js';
 import { shelfBlock } from './shelf-block.js';
 import type { SheetContext } from './sheet-context.js';
@@ -28,6 +29,7 @@ export function decideBlock(context: SheetContext, working: TemplateResult | typ
       ${sizeTables(context).map(renderTable)}
       ${bearingTables(context)}
       ${chartsBlock(context)}
+      ${besideBlock(context)}
       ${shelfBlock(context)}
       ${working}`,
   });

@@ -1,0 +1,45 @@
+import type { SealOutcome } from '@seatwright/core/job';
+import type { Situation } from '@seatwright/core/seal';
+import { english, writeFinding, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { words } from '../words.js';
+
+/** One row of two seals beside each other. */
+export interface ComparedRow {
+  readonly label: string;
+  readonly one: string;
+  readonly other: string;
+  readonly isDifferent: boolean;
+}
+
+/** The same rows for both: what is marked, what holds, where it ends. A row that neither can fill is left out. */
+export function compareSeals(one: SealOutcome, other: SealOutcome, style: WritingStyle): readonly ComparedRow[] {
+  const rows = rowsOf(one, style);
+  const others = rowsOf(other, style);
+  return rows.flatMap(([label, value], i) => {
+    const opposite = others[i]?.[1] ?? '';
+    return value === '' && opposite === '' ? [] : [{ label, one: value, other: opposite, isDifferent: value !== opposite }];
+  });
+}
+
+/** What speaks against a seal, worst first. */
+export function objectionsTo({ findings }: SealOutcome, style: WritingStyle): readonly string[] {
+  return findings.filter(({ severity }) => severity === 'bad' || severity === 'unknown' || severity === 'care').map((finding) => writeFinding(finding, english, style).says);
+}
+
+function rowsOf({ situation, check, seating }: SealOutcome, style: WritingStyle): readonly (readonly [label: string, value: string])[] {
+  const { seal } = situation as Situation;
+  const { labels, values } = english;
+  const span = (name: string, range: { readonly low: number; readonly high: number } | null | undefined) => (range == null ? '' : `${writeValue(name, range.low, style)} – ${writeValue(name, range.high, style)}`);
+  return [
+    [words.beside.size, [seal.shaftMm, seal.outsideMm, seal.widthMm].map((mm) => writeValue('sizeMm', mm, style)).join(' × ')],
+    [words.beside.construction, values[seal.construction] ?? seal.construction],
+    [words.beside.rubber, seal.lipMaterial],
+    [labels['interference'] ?? '', span('holdUm', check?.interferenceUm)],
+    [words.beside.held, span('holdUm', check?.heldUm)],
+    [labels['looseFrom'] ?? '', check?.looseFromC == null ? '' : span('temperatureC', { low: check.looseFromC.earliest, high: check.looseFromC.latest })],
+    [labels['pushInForce'] ?? '', span('pushN', check?.pushInForceN)],
+    [labels['lip'] ?? '', span('lipMm', check?.lipInterferenceMm)],
+    [words.beside.depth, seating?.faceDepthMm == null ? '' : writeValue('depthMm', seating.faceDepthMm.nominal, style)],
+    [words.beside.grip, seating?.engagedMm == null ? '' : writeValue('gripMm', seating.engagedMm.nominal, style)],
+  ];
+}

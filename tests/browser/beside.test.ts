@@ -1,0 +1,52 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { Bench, openSample, verdictOf } from './internal/bench.js';
+
+const bench = new Bench();
+beforeAll(() => bench.start());
+afterAll(() => bench.stop());
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+test('another seal stands beside that of the sheet with the same rows, what differs is marked, and it can be taken and taken back', async () => {
+  const { page, context, troubles } = await bench.open();
+  await openSample(page, 'Outboard crankshaft');
+  const before = await verdictOf(page);
+  await page.getByText('Another seal beside it').click();
+  expect(await page.locator('table.beside').count()).toBe(0);
+  await page.locator('bench-beside').getByRole('radio', { name: 'rubber-covered', exact: true }).check();
+  const table = page.locator('table.beside');
+  await table.waitFor();
+  expect(await table.getByRole('row', { name: /Outside of the seal/ }).innerText()).toMatch(/≠[\s\S]*metal case[\s\S]*rubber-covered/);
+  expect(await table.getByRole('row', { name: /^Size/ }).innerText()).not.toContain('≠');
+  await page.getByRole('button', { name: 'Take the other' }).click();
+  await table.waitFor({ state: 'detached' });
+  expect(await page.locator('seat-choice-field[data-key="seal.construction"]').evaluate((field) => (field as unknown as { value: string }).value)).toBe('rubber-covered');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  expect(await verdictOf(page)).toBe(before);
+  expect(troubles).toEqual([]);
+  await context.close();
+});
+
+test('an entry that cannot be judged is said in words', async () => {
+  const { page, context } = await bench.open();
+  await openSample(page, 'Bilge pump');
+  await page.getByText('Another seal beside it').click();
+  await page.getByLabel('Outside diameter of the other').fill('-3');
+  await page.locator('bench-beside [role=alert]').getByText(/outsideMm: expected over 0/).waitFor();
+  await context.close();
+});
+
+test.each([['light', 390], ['dark', 390], ['light', 820]] as const)('axe finds nothing in the comparison, in %s at %s px, and nothing hangs over', async (colorScheme, width) => {
+  const { page, context } = await bench.open({ colorScheme, viewport: { width, height: 844 }, bypassCSP: true });
+  await openSample(page, 'Bilge pump');
+  await page.getByText('Another seal beside it').click();
+  await page.getByLabel('Width of the other').fill('10');
+  await page.locator('table.beside').waitFor();
+  await page.addScriptTag({ content: axe });
+  const violations = await page.evaluate(async () => (await (globalThis as unknown as { axe: { run(target: Document, options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } }).axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'] })).violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`));
+  expect(violations).toEqual([]);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  await context.close();
+});
