@@ -135,7 +135,7 @@ export const englishWords: ElementWords = {
       interval: '95 % interval',
     },
   },
-  working: { with: 'with', table: 'read from', row: 'row', because: 'because', none: 'No working yet.' },
+  working: { with: 'with', table: 'read from', row: 'row', because: 'because', none: 'No working yet.', copy: 'Copy the working', copied: 'Copied', try: 'Try other numbers', trying: 'Numbers are tried: they are not the job’s.', tried: 'with the numbers tried:', noValue: 'no value', back: 'Back to the job’s own' },
   choices: {
     legend: 'Which driver to draw',
     outside: 'Outside',

@@ -1,14 +1,23 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { property, state } from 'lit/decorators.js';
 import type { WorkingStep } from '@seatwright/core/result';
 import { english, type Catalogue } from '@seatwright/core/wording';
 import { sourceText } from '../internal/source-text.js';
 import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
+import { parseFormula } from './internal/formula.js';
+import { triedValues, type Tried } from './internal/tried-numbers.js';
+import { symbolInMath, typesetFormula } from './internal/typeset-formula.js';
+import { workingAsText } from './internal/working-as-text.js';
 import { styles } from './working.styles.js';
 
-/** The working of a calculation: each formula with its numbers, each value read from a table, each choice with its reason. */
+type FormulaStep = Extract<WorkingStep, { kind: 'formula' }>;
+
+/**
+ * The working of a calculation: each formula set as books do, with its numbers; each value read from a table; each choice with its reason.
+ * A number of a formula can be replaced to see what follows; the whole can be copied as text.
+ */
 export class SeatWorking extends LitElement {
   static override styles = [tokens, styles];
 
@@ -20,27 +29,39 @@ export class SeatWorking extends LitElement {
   @property({ attribute: false }) words: ElementWords = englishWords;
   /** Decimal mark of the numbers shown. */
   @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
+  @state() private tried: Tried = new Map();
 
-  override render(): TemplateResult {
-    if (this.steps.length === 0) return html`<p class="numbers">${this.words.working.none}</p>`;
-    return html`<ol role="list">${this.steps.map((step) => this.one(step))}</ol>`;
+  override willUpdate(changed: PropertyValues<this>): void {
+    // Other steps, other numbers: what was tried belonged to the old ones.
+    if (changed.has('steps')) this.tried = new Map();
   }
 
-  private one(step: WorkingStep): TemplateResult {
+  override render(): TemplateResult {
+    const words = this.words.working;
+    if (this.steps.length === 0) return html`<p class="numbers">${words.none}</p>`;
+    const values = triedValues(this.steps, this.tried);
+    return html`<p class="ways"><button type="button" @click=${(event: Event) => void this.copy(event.currentTarget as HTMLButtonElement)}>${words.copy}</button>
+        ${this.tried.size === 0 ? nothing : html`<span role="status">${words.trying}</span> <button type="button" @click=${() => { this.tried = new Map(); }}>${words.back}</button>`}</p>
+      <ol role="list">${this.steps.map((step, i) => this.one(step, i, values[i]))}</ol>`;
+  }
+
+  private one(step: WorkingStep, i: number, tried: number | null | undefined): TemplateResult {
     const value = typeof step.value === 'number' ? this.number(step.value) : (this.catalogue.values[step.value] ?? step.value);
+    const unit = step.unit === '' ? nothing : ` ${step.unit}`;
     return html`<li>
-      <p class="meaning"><span>${step.meaning}</span><span class="value">${symbol(step.symbol)} = ${value}${step.unit === '' ? nothing : ` ${step.unit}`}</span></p>
-      ${this.how(step)}
+      <p class="meaning"><span>${step.meaning}</span><span class="value"><math>${symbolInMath(step.symbol)}</math> = ${value}${unit}</span></p>
+      ${tried === undefined ? nothing : html`<p class="tried">${this.words.working.tried} ${tried === null ? this.words.working.noValue : html`${this.number(tried)}${unit}`}</p>`}
+      ${this.how(step, i)}
       <p class="source">${sourceText(step.source, this.catalogue)}</p>
     </li>`;
   }
 
-  private how(step: WorkingStep): TemplateResult {
+  private how(step: WorkingStep, i: number): TemplateResult {
     const words = this.words.working;
     switch (step.kind) {
       case 'formula': {
-        const numbers = Object.entries(step.scope);
-        return html`<p class="formula">${symbol(step.symbol)} = ${asPrinted(step.formula)}</p>${numbers.length === 0 ? nothing : html`<p class="numbers">${words.with} ${numbers.map(([name, number], i) => html`${i === 0 ? '' : ', '}${symbol(name)} = ${this.number(number)}`)}</p>`}`;
+        const formula = parseFormula(step.formula);
+        return html`<p class="formula">${formula === null ? html`${step.symbol} = ${step.formula}` : html`<math>${symbolInMath(step.symbol)}<mo>=</mo></math> ${typesetFormula(formula, this.decimalMark)}`}</p>${this.numbers(step, i)}`;
       }
       case 'lookup':
         return html`<p class="numbers">${words.table} ${step.table}, ${words.row} ${step.row}, ${step.column}</p>`;
@@ -49,24 +70,40 @@ export class SeatWorking extends LitElement {
     }
   }
 
+  /** The numbers of a formula, each of which can be replaced. */
+  private numbers(step: FormulaStep, i: number): TemplateResult | typeof nothing {
+    const entries = Object.entries(step.scope);
+    if (entries.length === 0) return nothing;
+    const words = this.words.working;
+    return html`<p class="numbers">${words.with} ${entries.map(([name, number], at) => html`${at === 0 ? '' : ', '}<span class="number"><math>${symbolInMath(name)}</math> = ${this.number(number)}</span>`)}</p>
+      <details><summary>${words.try}</summary><div class="try">${entries.map(([name, number]) => html`<label><math>${symbolInMath(name)}</math><input type="text" inputmode="decimal" autocomplete="off" aria-label="${words.try}: ${name}" .value=${this.number(this.tried.get(i)?.[name] ?? number)} @change=${(event: Event) => { this.replace(i, name, number, (event.target as HTMLInputElement).value); }} /></label>`)}</div></details>`;
+  }
+
+  /** Tries another number in one formula; an empty or unreadable entry brings the job's own back. */
+  private replace(i: number, name: string, own: number, text: string): void {
+    const value = Number(text.trim().replace(',', '.').replace('−', '-'));
+    const others = Object.entries(this.tried.get(i) ?? {}).filter(([known]) => known !== name);
+    const isOwn = text.trim() === '' || !Number.isFinite(value) || text.trim() === this.number(own);
+    const next = new Map(this.tried);
+    if (isOwn && others.length === 0) next.delete(i);
+    else next.set(i, Object.fromEntries(isOwn ? others : [...others, [name, value]]));
+    this.tried = next;
+  }
+
+  private async copy(button: HTMLButtonElement): Promise<void> {
+    const text = workingAsText(this.steps, (source) => sourceText(source, this.catalogue));
+    try {
+      await navigator.clipboard.writeText(text);
+      button.textContent = this.words.working.copied;
+    } catch {
+      getSelection()?.selectAllChildren(this.renderRoot.querySelector('ol') ?? this);
+    }
+  }
+
   private number(value: number): string {
     const text = String(Number(value.toPrecision(5))).replace('-', '−');
     return this.decimalMark === ',' ? text.replace('.', ',') : text;
   }
-}
-
-/** A name as books print it: what follows the underscore stands low. */
-function symbol(name: string): TemplateResult {
-  const [head = '', ...low] = name.split('_');
-  return low.length === 0 ? html`${greek[head] ?? head}` : html`${greek[head] ?? head}<sub>${low.join(' ')}</sub>`;
-}
-
-const greek: Readonly<Record<string, string>> = { alpha: 'α', mu: 'μ', sigma: 'σ', tau: 'τ', pi: 'π' };
-
-/** A formula as one would write it by hand; the text itself stays the one that is evaluated. */
-function asPrinted(formula: string): readonly (string | TemplateResult)[] {
-  const text = formula.replace(/\bsqrt\(/gu, '√(').replace(/\s*\^\s*2\b/gu, '²').replace(/\s*\^\s*3\b/gu, '³').replace(/\s*\*\s*/gu, ' · ').replace(/ - /gu, ' − ');
-  return text.split(/([A-Za-z][A-Za-z0-9_]*)/u).map((part, i) => (i % 2 === 1 ? symbol(part) : part));
 }
 
 declare global {
