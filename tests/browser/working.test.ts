@@ -15,7 +15,7 @@ test('a number of the working can be tried: what follows is told apart from the 
   await page.getByText('Show the working').click();
   const working = page.locator('seat-working');
   const step = working.locator('li', { hasText: 'peripheral speed' }).first();
-  expect(await step.locator('mfrac').count()).toBe(1);
+  await step.locator('mfrac').first().waitFor({ state: 'attached' });
   await step.getByText('Try other numbers').click();
   await step.getByLabel('Try other numbers: n').fill('3900');
   await step.getByLabel('Try other numbers: n').blur();

@@ -80,10 +80,17 @@ export class BenchSheet extends LitElement {
       <span class="unsaved"><span role="status">${this.keepingTold === 'untouched' ? (this.isUnsaved ? words.bar.unsaved : '') : words.keeping[this.keepingTold]}</span>${this.keeping === 'being kept' ? html`<span class="under-way" aria-hidden="true"> …</span>` : nothing}</span>
       <button type="button" ?disabled=${!this.history.canUndo} @click=${() => { if (this.file !== null) this.take(this.history.undo(this.file)); }}>${words.bar.undo}</button>
       <button type="button" ?disabled=${!this.history.canRedo} @click=${() => { if (this.file !== null) this.take(this.history.redo(this.file)); }}>${words.bar.redo}</button>
+      ${this.unitSwitch()}
       <button type="button" @click=${() => { this.save(); }}>${words.bar.save}</button>
       <button type="button" @click=${() => void this.share()}>${words.share.button}</button>
       <button type="button" @click=${() => { window.print(); }}>${words.bar.print}</button>
     </nav>`;
+  }
+
+  /** Everything shown in the other units; what was typed stays as typed. */
+  private unitSwitch(): TemplateResult {
+    const isInch = valueAt(this.file ?? {}, ['lengthUnit']) === 'in';
+    return html`<button type="button" aria-label=${isInch ? words.bar.inMm : words.bar.inInches} title=${isInch ? words.bar.inMm : words.bar.inInches} @click=${() => { this.change(['lengthUnit'], isInch ? 'mm' : 'in'); }}>${isInch ? 'mm' : 'in'}</button>`;
   }
 
   private workingView({ output, isStale }: SheetContext): TemplateResult | typeof nothing {
@@ -181,6 +188,7 @@ export class BenchSheet extends LitElement {
   }
 
   private showWorking(isOpen: boolean): void {
+    if (isOpen) void import('@seatwright/elements/seat-working.define.js');
     this.working = isOpen && this.file !== null && this.result?.kind === 'sheet' ? workingOf(this.file, this.place, today(), this.result.output) : isOpen ? this.working : null;
   }
 

@@ -1,4 +1,4 @@
-// The elements that every sheet shows; charts come when they are opened.
+// The elements that every sheet shows; charts and the working come when they are opened.
 import '@seatwright/elements/seat-choice-field.define.js';
 import '@seatwright/elements/seat-driver-choices.define.js';
 import '@seatwright/elements/seat-findings.define.js';
@@ -8,4 +8,3 @@ import '@seatwright/elements/seat-quantity-field.define.js';
 import '@seatwright/elements/seat-readings-field.define.js';
 import '@seatwright/elements/seat-section.define.js';
 import '@seatwright/elements/seat-verdict.define.js';
-import '@seatwright/elements/seat-working.define.js';

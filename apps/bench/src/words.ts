@@ -22,7 +22,7 @@ export const words = {
     noPosition: 'There is no position in it.',
     notLoaded: 'It could not be loaded. Is the connection gone?',
   },
-  bar: { sheets: 'Sheets', undo: 'Undo', redo: 'Redo', save: 'Save as file', print: 'Print', position: 'Position', machine: 'Machine', unsaved: 'Not saved yet', part: 'Which seal' },
+  bar: { sheets: 'Sheets', undo: 'Undo', redo: 'Redo', save: 'Save as file', inInches: 'Show in inches', inMm: 'Show in millimetres', print: 'Print', position: 'Position', machine: 'Machine', unsaved: 'Not saved yet', part: 'Which seal' },
   share: {
     button: 'Share',
     says: 'A link that carries this position. Whoever has it can read it; no server is asked.',

@@ -1,5 +1,6 @@
 /** How numbers are written. */
 export interface WritingStyle {
+  /** `in` writes everything as inch shops do: inches and thou, °F, lbf, psi, lbf·ft, ft/min, miles. */
   readonly lengthUnit: 'mm' | 'in';
   readonly decimalMark: '.' | ',';
 }
@@ -39,6 +40,30 @@ const suffixes: readonly (readonly [suffix: string, unit: string, decimals: numb
   ['W', 'W', 0],
 ];
 
+interface InchUnit {
+  readonly unit: string;
+  readonly of: (value: number) => number;
+  /** How many decimals a number of that size is told with. */
+  readonly decimals: (shown: number) => number;
+}
+
+const whole = () => 0;
+
+/** What inch shops write instead; exact by definition: 1 in = 25.4 mm, 1 lb = 0.453 592 37 kg, standard gravity 9.806 65 m/s². */
+const inchUnits: Readonly<Record<string, InchUnit>> = {
+  Mm: { unit: 'in', of: (mm) => (mm * 5) / 127, decimals: () => 4 },
+  Um: { unit: 'thou', of: (um) => (um * 5) / 127, decimals: () => 2 },
+  N: { unit: 'lbf', of: (n) => n / 4.4482216152605, decimals: whole },
+  Nm: { unit: 'lbf·ft', of: (nm) => nm / 1.3558179483314004, decimals: (shown) => (shown < 10 ? 1 : 0) },
+  Mpa: { unit: 'psi', of: (mpa) => (mpa * 1e6 * 6.4516e-4) / 4.4482216152605, decimals: (shown) => (shown < 10 ? 1 : 0) },
+  Kpa: { unit: 'psi', of: (kpa) => (kpa * 1e3 * 6.4516e-4) / 4.4482216152605, decimals: (shown) => (shown < 10 ? 2 : 0) },
+  Mps: { unit: 'ft/min', of: (mps) => (mps * 60) / 0.3048, decimals: whole },
+  Km: { unit: 'mi', of: (km) => km / 1.609344, decimals: whole },
+  Cm3: { unit: 'in³', of: (cm3) => cm3 / 16.387064, decimals: () => 1 },
+  C: { unit: '°F', of: (c) => (c * 9) / 5 + 32, decimals: whole },
+  K: { unit: '°F', of: (k) => (k * 9) / 5, decimals: whole },
+};
+
 const bare = /(Ratio|Factor|Coefficient|Probability|Count)$/;
 
 /**
@@ -61,8 +86,12 @@ export function writeValue(name: string, value: number | string, style: WritingS
   const found = suffixes.find(([suffix]) => name.endsWith(suffix));
   if (found === undefined) return mark(trimmed(value, 3), style);
   const [suffix, unit, decimals] = found;
-  if (suffix === 'Mm' && style.lengthUnit === 'in') return mark(trimmed((value * 5) / 127, 4), style) + nbsp + 'in';
-  if (suffix === 'Um' && style.lengthUnit === 'in') return mark(trimmed((value * 5) / 127, 2), style) + nbsp + 'thou';
+  const inch = style.lengthUnit === 'in' ? inchUnits[suffix] : undefined;
+  if (inch !== undefined) {
+    const shown = inch.of(value);
+    const told = suffix === 'N' && Math.abs(shown) >= 100 ? Math.round(shown / 10) * 10 : shown;
+    return mark(trimmed(told, inch.decimals(Math.abs(shown))), style) + nbsp + inch.unit;
+  }
   if (suffix === 'N' && Math.abs(value) >= 1000) return mark(trimmed(value / 1000, Math.abs(value) >= 10_000 ? 0 : 1), style) + nbsp + 'kN';
   if (suffix === 'N' && Math.abs(value) >= 20) return mark(trimmed(Math.round(value / 10) * 10, 0), style) + nbsp + 'N';
   if (suffix === 'Um' && Math.abs(value) < 10) return mark(trimmed(value, 1), style) + nbsp + unit;

@@ -1,0 +1,31 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { Bench, openSample, unfold, verdictOf } from './internal/bench.js';
+
+const bench = new Bench();
+beforeAll(() => bench.start());
+afterAll(() => bench.stop());
+
+test('one tap shows everything in inches and back; what was typed stays as it was typed, and means the same', async () => {
+  const { page, context, troubles } = await bench.open({ viewport: { width: 390, height: 844 } });
+  await openSample(page, 'Outboard crankshaft');
+  await unfold(page, 'How it runs');
+  await page.getByLabel('Highest shaft speed').fill('6000');
+  const verdict = await verdictOf(page);
+  const decide = page.locator('#decide');
+  const metric = await decide.innerText();
+  expect(metric).toMatch(/m\/s/);
+  await page.getByRole('button', { name: 'Show in inches' }).click();
+  await decide.getByText(/ft\/min/).first().waitFor();
+  const inch = await decide.innerText();
+  expect(inch).toMatch(/°F/);
+  expect(inch).toMatch(/thou/);
+  expect(inch).not.toMatch(/\d\s(?:µm|MPa|m\/s|°C)/);
+  expect(await verdictOf(page)).toBe(verdict);
+  expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('6000');
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await page.getByRole('button', { name: 'Show in millimetres' }).click();
+  await decide.getByText(/m\/s/).first().waitFor();
+  expect(await decide.innerText()).toBe(metric);
+  expect(troubles).toEqual([]);
+  await context.close();
+});
