@@ -20,6 +20,7 @@ export class BenchApp extends LitElement {
   @state() private fault = '';
   @state() private isOpening = false;
   @state() private kept: readonly KeptSheet[] = [];
+  @state() private due: ReadonlyMap<string, string> = new Map();
   @state() private keepsNothing = false;
   /** What was done, where there is something to say. */
   @state() private news = '';
@@ -55,7 +56,7 @@ export class BenchApp extends LitElement {
 
   override render(): TemplateResult {
     const start = this.isAtStart
-      ? startView({ openTitle: this.hasSheet ? (this.sheet?.heading ?? '') : null, fault: this.fault, news: this.news, arrivedTitle: this.arrived === null ? null : titleOfFirst(this.arrived), isOpening: this.isOpening, kept: this.kept, keepsNothing: this.keepsNothing }, {
+      ? startView({ openTitle: this.hasSheet ? (this.sheet?.heading ?? '') : null, fault: this.fault, news: this.news, arrivedTitle: this.arrived === null ? null : titleOfFirst(this.arrived), isOpening: this.isOpening, kept: this.kept, due: this.due, keepsNothing: this.keepsNothing }, {
           openSample: (sample) => void this.opening(() => sampleText(sample)),
           openFile: (file) => void this.takeFile(file),
           openArrived: () => void this.openArrived(),
@@ -158,6 +159,13 @@ export class BenchApp extends LitElement {
     const sheets = await this.sheets;
     this.keepsNothing = sheets === null;
     this.kept = sheets === null ? [] : await sheets.list();
+    if (this.kept.length > 0) whenIdle(() => void this.lookAtDue().catch(() => undefined));
+  }
+
+  /** What is due of the kept sheets; fetched after the list stands. */
+  private async lookAtDue(): Promise<void> {
+    const [{ dueOf }, { today }] = await Promise.all([import('./sheet/due-of.js'), import('./sheet/compute-sheet.js')]);
+    this.due = new Map(this.kept.map(({ id, file }) => [id, dueOf(file, today())]));
   }
 
   private async openKept({ id }: KeptSheet): Promise<void> {

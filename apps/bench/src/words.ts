@@ -69,6 +69,7 @@ export const words = {
     differs: 'differs',
     take: 'Take the other',
   },
+  due: { in: 'due in', about: 'about', overdue: 'overdue by', overdueSince: 'overdue by {count} days' },
   charts: { heading: 'Limits, heat and speed, drawn', bore: 'bore', seal: 'seal as made', generalLimit: 'general limit' },
   shelf: {
     heading: 'Another seal from a list',
@@ -143,7 +144,7 @@ export const words = {
   offline: { ready: 'From now on this page works without a network.', newer: 'A newer version of this page is ready. What you entered stays.', take: 'Take it now', later: 'Not now' },
   driver: 'What drives it in',
   seating: 'The work',
-  due: 'Due again',
+  dueAgain: 'Due again',
   sign: 'To fill in by hand, on the printed sheet',
   outstanding: 'with care',
   inOrder: 'in order',

@@ -87,7 +87,7 @@ export function proveBlock({ output, style, isStale }: SheetContext): TemplateRe
     isOpen: false,
     isStale,
     content: html`<seat-plan .steps=${output.blocks.prove} .writing=${style}></seat-plan>
-      <h3>${words.due}</h3>
+      <h3>${words.dueAgain}</h3>
       <p>${dueText?.kind === 'paragraph' ? dueText.text : ''}</p>
       <h3>${words.sign}</h3>
       <ul class="to-fill">${blanks?.kind === 'blanks' ? blanks.rows.map(({ label }) => html`<li>${label}</li>`) : nothing}</ul>`,

@@ -12,6 +12,8 @@ interface StartState {
   readonly arrivedTitle: string | null;
   readonly isOpening: boolean;
   readonly kept: readonly KeptSheet[];
+  /** What is due of each kept sheet, by its id; comes after the list. */
+  readonly due: ReadonlyMap<string, string>;
   /** True where the browser keeps nothing. */
   readonly keepsNothing: boolean;
 }
@@ -29,7 +31,7 @@ interface StartActions {
 }
 
 /** The first screen: a way back to the open sheet, a way to start one. */
-export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kept, keepsNothing }: StartState, actions: StartActions): TemplateResult {
+export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kept, due, keepsNothing }: StartState, actions: StartActions): TemplateResult {
   return html`<main class="start" aria-busy=${isOpening ? 'true' : 'false'}>
     <p class="wordmark"><img src="./icon.svg" alt="" width="32" height="32" />${words.name}</p>
     <h1>${words.start.heading}</h1>
@@ -38,7 +40,7 @@ export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kep
     ${news === '' ? nothing : html`<p class="news" role="status">${news}</p>`}
     ${arrivedTitle === null ? nothing : html`<section class="arrived" aria-label=${words.share.came}><h2>${words.share.came}</h2><button type="button" class="shelf main-way" @click=${() => { actions.openArrived(); }}><strong>${words.share.open}</strong><span>${arrivedTitle}</span></button><p><button type="button" class="plain" @click=${() => { actions.leaveArrived(); }}>${words.share.leave}</button></p></section>`}
     ${openTitle === null ? nothing : html`<button type="button" class="shelf main-way" @click=${() => { actions.goBack(); }}><strong>${words.start.continue}</strong><span>${openTitle}</span></button>`}
-    ${kept.length === 0 ? nothing : html`<h2>${words.start.kept}</h2><ul class="kept">${kept.map((sheet) => html`<li><button type="button" class="shelf" @click=${() => { actions.openKept(sheet); }}><strong>${sheet.title}</strong><span>${words.start.changed} ${dayOf(sheet.changedAt)}</span></button><button type="button" class="plain" aria-label="${words.remove}: ${sheet.title}" @click=${() => { actions.removeKept(sheet); }}>${words.remove}</button></li>`)}</ul><p><button type="button" class="plain" @click=${() => { actions.backUp(); }}>${words.backup.make}</button> ${words.backup.says}</p>`}
+    ${kept.length === 0 ? nothing : html`<h2>${words.start.kept}</h2><ul class="kept">${kept.map((sheet) => html`<li><button type="button" class="shelf" @click=${() => { actions.openKept(sheet); }}><strong>${sheet.title}</strong><span>${words.start.changed} ${dayOf(sheet.changedAt)}</span>${(due.get(sheet.id) ?? '') === '' ? nothing : html`<span class="due">${due.get(sheet.id)}</span>`}</button><button type="button" class="plain" aria-label="${words.remove}: ${sheet.title}" @click=${() => { actions.removeKept(sheet); }}>${words.remove}</button></li>`)}</ul><p><button type="button" class="plain" @click=${() => { actions.backUp(); }}>${words.backup.make}</button> ${words.backup.says}</p>`}
     <h2>${words.start.own}</h2>
     <div class="shelves">
       <button type="button" class="shelf" @click=${() => { actions.startEmpty(); }}><strong>${words.start.empty}</strong><span>${words.start.emptySays}</span></button>

@@ -1,0 +1,19 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { allKept, Bench, openSample, unfold } from './internal/bench.js';
+
+const bench = new Bench();
+beforeAll(() => bench.start());
+afterAll(() => bench.stop());
+
+test('the first screen tells what is due of each kept sheet, and in how many hours', async () => {
+  const { page, context, troubles } = await bench.open({ viewport: { width: 390, height: 844 } });
+  await openSample(page, 'Outboard crankshaft');
+  await unfold(page, 'How it runs');
+  await page.getByLabel('Highest shaft speed').fill('7000');
+  await allKept(page);
+  await page.getByRole('button', { name: /Sheets$/ }).click();
+  await page.locator('.kept .due').getByText(/overdue by 4\sh/).waitFor();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  expect(troubles).toEqual([]);
+  await context.close();
+});
