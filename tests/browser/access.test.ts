@@ -1,23 +1,11 @@
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { Bench, openSample, unfold, verdictOf } from './internal/bench.js';
+import { faultsOf } from './internal/faults.js';
 
-const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 const bench = new Bench();
 beforeAll(() => bench.start());
 afterAll(() => bench.stop());
-
-/** Faults by the rules of WCAG 2.2 A and AA, as rule and place. */
-async function faultsOf(page: Page): Promise<readonly string[]> {
-  await page.addScriptTag({ path: axePath });
-  const results = await page.evaluate(async () => {
-    const { axe } = globalThis as unknown as { axe: { run(root: Document, options: object): Promise<AxeResults> } };
-    return axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] });
-  });
-  return results.violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.flat().join(' ')} ${node.failureSummary ?? ''}`));
-}
 
 /** Unfolds everything there is. */
 async function unfoldAll(page: Page): Promise<void> {

@@ -1,19 +1,12 @@
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { allKept, Bench, openSample, unfold, verdictOf } from './internal/bench.js';
+import { faultsOf } from './internal/faults.js';
 
 const bench = new Bench();
 beforeAll(() => bench.start());
 afterAll(() => bench.stop());
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-async function violations(page: Page): Promise<readonly string[]> {
-  await page.addScriptTag({ content: axe });
-  return page.evaluate(async () => (await (globalThis as unknown as { axe: { run(target: Document, options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } }).axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'] })).violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`));
-}
 
 async function speed(page: Page, text: string): Promise<void> {
   await unfold(page, 'How it runs');
@@ -70,12 +63,12 @@ describe('a link', () => {
     const { page, context } = await bench.open({ colorScheme, viewport: { width: 390, height: 844 }, bypassCSP: true });
     await openSample(page, 'Bilge pump');
     const link = await linkOf(page);
-    expect(await violations(page)).toEqual([]);
+    expect(await faultsOf(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     await context.close();
     const there = await bench.open({ colorScheme, viewport: { width: 390, height: 844 }, bypassCSP: true }, link.replace(/^https?:\/\/[^/]+\//u, ''));
     await there.page.getByRole('heading', { name: 'A job came with the link' }).waitFor();
-    expect(await violations(there.page)).toEqual([]);
+    expect(await faultsOf(there.page)).toEqual([]);
     await there.context.close();
   });
 });

@@ -94,6 +94,18 @@ Object.assign(document.querySelector('seat-verdict'), { verdict: check.verdict, 
   });
 }, 120_000);
 
+test('the one file keeps its elements when a bundler takes it', async () => {
+  const folder = join(consumer.folder, 'single');
+  mkdirSync(folder);
+  writeFileSync(join(folder, 'index.html'), '<!doctype html><html lang="en"><title>single</title><seat-plan></seat-plan><script type="module" src="./main.js"></script></html>');
+  writeFileSync(join(folder, 'main.js'), "import '@seatwright/elements/single.js';\n");
+  const built = spawnSync(process.execPath, [join(root, 'node_modules/vite/bin/vite.js'), 'build', '--base', './', '--logLevel', 'error'], { cwd: folder, encoding: 'utf8' });
+  expect(built.stderr).toBe('');
+  await open('single/dist/index.html', async (page) => {
+    await page.waitForFunction(() => customElements.get('seat-plan') !== undefined);
+  });
+}, 120_000);
+
 test('a worker in the browser computes with the packages', async () => {
   const folder = join(consumer.folder, 'worker');
   mkdirSync(folder);
