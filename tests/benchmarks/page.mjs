@@ -1,0 +1,67 @@
+// How the built page answers on a slow device: CPU slowed four times, tasks over 50 ms while somebody types, and how soon the first screen can be used.
+// Prints; asserts nothing. Needs Chromium (CHROMIUM=path) and `npm run build`.
+import { createServer } from 'node:http';
+import { existsSync, readFileSync } from 'node:fs';
+import { extname, join } from 'node:path';
+import { chromium } from 'playwright-core';
+
+const slowed = 4;
+const root = new URL('../../apps/bench/dist/', import.meta.url).pathname;
+const types = { '.html': 'text/html; charset=utf-8', '.js': 'text/javascript', '.css': 'text/css', '.json': 'application/json', '.svg': 'image/svg+xml', '.webmanifest': 'application/manifest+json' };
+const server = createServer((request, answer) => {
+  const path = decodeURIComponent(request.url.split('?')[0]);
+  const file = join(root, path === '/' ? 'index.html' : path);
+  if (!existsSync(file)) return answer.writeHead(404).end();
+  return answer.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream' }).end(readFileSync(file));
+});
+await new Promise((done) => server.listen(0, '127.0.0.1', done));
+const address = `http://127.0.0.1:${server.address().port}/`;
+const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ['--no-sandbox', '--disable-gpu'] });
+const rows = [];
+
+async function slowPage() {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, serviceWorkers: 'block' });
+  const page = await context.newPage();
+  const session = await context.newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slowed });
+  await page.addInitScript(() => {
+    globalThis.longTasks = [];
+    new PerformanceObserver((list) => { for (const { duration } of list.getEntries()) globalThis.longTasks.push(duration); }).observe({ type: 'longtask', buffered: true });
+  });
+  return { page, context };
+}
+
+{
+  const { page, context } = await slowPage();
+  await page.goto(address);
+  await page.getByRole('button', { name: 'Start an empty position' }).waitFor();
+  const ms = await page.evaluate(() => performance.now());
+  rows.push({ what: 'first screen can be used', 'ms': Math.round(ms), 'long tasks': '', 'longest ms': '' });
+  await context.close();
+}
+
+for (const [sample, group, field, text] of [
+  ['Bilge pump', 'How it runs', 'Highest shaft speed', '1450.5 rpm'],
+  ['Crank with its bearing', 'How it runs', 'Highest shaft speed', '7800 rpm'],
+]) {
+  const { page, context } = await slowPage();
+  await page.goto(address);
+  await page.getByRole('button', { name: sample }).click();
+  await page.locator('section.verdict seat-verdict .stamp').waitFor();
+  await page.locator('summary', { has: page.getByRole('heading', { name: group, exact: true }) }).click();
+  await page.waitForTimeout(3000);
+  await page.evaluate(() => { globalThis.longTasks = []; });
+  const input = page.getByLabel(field);
+  await input.fill('');
+  const from = performance.now();
+  for (const letter of text) await input.pressSequentially(letter);
+  const perKey = (performance.now() - from) / text.length;
+  await page.waitForTimeout(1000);
+  const tasks = await page.evaluate(() => globalThis.longTasks);
+  rows.push({ what: `typing in "${sample}", a key`, 'ms': perKey.toFixed(0), 'long tasks': tasks.length, 'longest ms': Math.round(Math.max(0, ...tasks)) });
+  await context.close();
+}
+console.log(`CPU slowed ${slowed} times; a long task is one over 50 ms`);
+console.table(rows);
+await browser.close();
+server.close();
