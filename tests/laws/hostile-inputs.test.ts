@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { CalculationError } from '@seatwright/core';
+import * as z from 'zod/mini';
+import { CalculationError, tablesEdition } from '@seatwright/core';
 import { calculations } from '@seatwright/core/registry';
 import { numbersIn } from './internal/expect-words.js';
 import { exampleInputs, replaced } from './internal/example-inputs.js';
@@ -29,4 +30,13 @@ test.each(covered.map((calculation) => [calculation.name, calculation] as const)
     }),
     { numRuns: Math.min(numRuns, 4000) },
   );
+});
+
+test.each(covered.map((calculation) => [calculation.name, calculation] as const))('%s: what is run is what its schema says, and leaves no mark on what is computed afterwards', (name, calculation) => {
+  const input = exampleInputs.get(name);
+  const output = calculation.run(input);
+  expect(z.safeParse(calculation.output, output).error?.issues ?? []).toEqual([]);
+  expect(output.tablesEdition).toBe(tablesEdition);
+  // A job sheet bears the stamp by itself.
+  if (name !== 'job') expect(calculation.compute(calculation.parse(input))).not.toHaveProperty('tablesEdition');
 });

@@ -24,6 +24,7 @@ const sizeField = z.strictObject({
   outsideMm: outputNumber('outside', 'mm'),
   widthMm: outputNumber('width', 'mm'),
   cornerMinMm: z.nullable(outputNumber('smallest corner dimension', 'mm')),
+  kind: choiceField(bearingKinds, { label: 'kind of bearing' }),
   differenceMm: outputNumber('largest difference from what was measured', 'mm'),
   source: sourceField,
 });

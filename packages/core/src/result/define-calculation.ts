@@ -39,6 +39,7 @@ export function defineCalculation<I, O extends object>(definition: CalculationDe
   const parse = (raw: unknown): I => checkedInput(definition.input, raw);
   return {
     ...definition,
+    output: withStamp(definition.output),
     parse,
     run(raw) {
       // Written onto the output itself: a copy would cost more than many a calculation.
@@ -48,6 +49,17 @@ export function defineCalculation<I, O extends object>(definition: CalculationDe
       return output as O & Stamp;
     },
   };
+}
+
+/** `run` gives these along with every output; what is computed inside, and the lines of a batch, have them elsewhere. */
+const stampShape = {
+  libraryVersion: z.optional(z.string().check(z.meta({ label: 'version of the library', unit: '' }))),
+  tablesEdition: z.optional(z.string().check(z.meta({ label: 'edition of the tables', unit: '' }))),
+};
+
+/** The schema of an output, which may bear a stamp. */
+function withStamp<O>(output: z.ZodMiniType<O>): z.ZodMiniType<O> {
+  return z.extend(output as unknown as z.ZodMiniObject, stampShape) as unknown as z.ZodMiniType<O>;
 }
 
 /**
@@ -72,12 +84,6 @@ export function inputSchemaOf(field: z.ZodMiniType): Readonly<Record<string, unk
   return { $schema, $comment: beyondSchemas, ...schema };
 }
 
-/** `run` gives these along with every output; in a batch they stand beside it. */
-const stampSchema = {
-  libraryVersion: { type: 'string', label: 'version of the library', unit: '' },
-  tablesEdition: { type: 'string', label: 'edition of the tables', unit: '' },
-};
-
 /**
  * JSON Schemas (draft 2020-12) of what goes in and what comes out.
  * @example Object.keys(jsonSchemasOf(toleranceZone).output.properties)[0] // 'nominalMm'
@@ -86,6 +92,5 @@ export function jsonSchemasOf(calculation: { readonly input: z.ZodMiniType; read
   readonly input: unknown;
   readonly output: unknown;
 } {
-  const output = z.toJSONSchema(calculation.output, { io: 'output' });
-  return { input: inputSchemaOf(calculation.input), output: { ...output, properties: { ...output.properties, ...stampSchema } } };
+  return { input: inputSchemaOf(calculation.input), output: z.toJSONSchema(calculation.output, { io: 'output' }) };
 }
