@@ -35,7 +35,11 @@ describe('a link', () => {
     expect(await verdictOf(there.page)).toBe(verdict);
     await unfold(there.page, 'How it runs');
     expect(await there.page.getByLabel('Highest shaft speed').inputValue()).toBe('1725 rpm');
+    await allKept(there.page);
     expect(new URL(there.page.url()).hash).toBe('');
+    // Nothing was changed in it, and it is there all the same after a reload.
+    await there.page.reload();
+    await there.page.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).waitFor();
     expect(there.troubles).toEqual([]);
     await there.context.close();
   });
@@ -94,9 +98,9 @@ describe('a backup', () => {
     const text = await made();
     const { page, context, troubles } = await bench.open();
     await given(page, text);
-    await page.getByRole('status').getByText('1 sheets were taken in; 0 were here already.').waitFor();
+    await page.getByRole('status').getByText('Sheets taken in: 1; here already: 0.').waitFor();
     await given(page, text);
-    await page.getByRole('status').getByText('0 sheets were taken in; 1 were here already.').waitFor();
+    await page.getByRole('status').getByText('Sheets taken in: 0; here already: 1.').waitFor();
     await page.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).click();
     await unfold(page, 'How it runs');
     expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('1725');
@@ -122,7 +126,7 @@ describe('a backup', () => {
       document.querySelector('bench-app')?.dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, bubbles: true, cancelable: true }));
     }, content);
     await drop(text);
-    await page.getByRole('status').getByText('1 sheets were taken in').waitFor();
+    await page.getByRole('status').getByText('Sheets taken in: 1').waitFor();
     await drop(readFileSync(new URL('../../apps/bench/public/samples/winch-gearbox.json', import.meta.url), 'utf8'));
     await page.locator('section.verdict seat-verdict .stamp').waitFor();
     await context.close();

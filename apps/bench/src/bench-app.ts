@@ -5,6 +5,7 @@ import { emptyWorkshop, placesIn } from './document/places.js';
 import type { JsonObject } from './document/raw-document.js';
 import { sampleAddress, type Sample } from './samples.js';
 import { KeptSheets, type KeptSheet } from './keeping/kept-sheets.js';
+import { carriesJob, saysBackup } from './sharing/marks.js';
 import { startView } from './view/start-view.js';
 import { words } from './words.js';
 import { whenIdle } from './when-idle.js';
@@ -87,7 +88,7 @@ export class BenchApp extends LitElement {
   /** A workshop file is opened; a backup is taken in beside what is here. */
   private async takeFile(file: File): Promise<void> {
     const text = await file.text();
-    if (!text.slice(0, 200).includes('"seatwright-backup"')) return this.opening(() => Promise.resolve(text));
+    if (!saysBackup(text)) return this.opening(() => Promise.resolve(text));
     this.fault = '';
     this.news = '';
     const { sheetsOf } = await import('./keeping/backup.js');
@@ -110,7 +111,7 @@ export class BenchApp extends LitElement {
 
   /** A job that came in the fragment of the address. */
   private async lookAtAddress(): Promise<void> {
-    if (!location.hash.startsWith('#job=')) return;
+    if (!carriesJob(location.hash)) return;
     const { jobIn } = await import('./sharing/share-link.js');
     const came = await jobIn(location.hash);
     this.isAtStart = true;
@@ -125,9 +126,12 @@ export class BenchApp extends LitElement {
   private async openArrived(): Promise<void> {
     const file = this.arrived;
     if (file === null) return;
-    this.dropAddress();
     await loadSheet();
     this.open(file, await this.sheets);
+    // Kept before it leaves the address, and left there where nothing is kept: a reload must not lose it.
+    this.sheet?.keepNow();
+    this.arrived = null;
+    if ((await this.sheets) !== null) this.dropAddress();
   }
 
   /** Takes the job out of the address again, so that a reload does not bring it back. */

@@ -5,6 +5,7 @@ import type { JobSheetOutput } from '@seatwright/core/job';
 import type { WorkingStep } from '@seatwright/core/result';
 import type { SectionMode } from '@seatwright/elements/seat-section.js';
 import { History } from './document/history.js';
+import { seatPath, seatValue } from './document/seat-entry.js';
 import { bearingPartsOf, placesIn, positionPath, sealPartsOf, withPlaceAlone, type Place } from './document/places.js';
 import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
 import { computeSheet, fetchWholeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
@@ -19,7 +20,7 @@ import { situationOfSeal, type SheetActions, type SheetContext } from './view/sh
 import { linkOf } from './sharing/share-link.js';
 import { sharePanel, type Shared } from './view/share-panel.js';
 import { sheetView } from './view/sheet-view.js';
-import { saveFile } from './sharing/save-file.js';
+import { fileName, saveFile } from './sharing/save-file.js';
 import { StripWatch } from './view/strip-watch.js';
 import { words } from './words.js';
 
@@ -206,6 +207,11 @@ export class BenchSheet extends LitElement {
     whenIdle(() => void this.completeSheet());
   }
 
+  /** Keeps the sheet as it is, though nothing was changed in it. */
+  keepNow(): void {
+    if (this.file !== null) this.keeper?.keep(this.heading, this.file);
+  }
+
   private leave(): void {
     this.dispatchEvent(new Event('bench-leave', { bubbles: true }));
   }
@@ -277,21 +283,6 @@ export class BenchSheet extends LitElement {
     const field = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-key]') : null;
     this.highlight = field === null ? '' : dimensionOfKey(field.dataset['key'] ?? '');
   };
-}
-
-/** A seat is one thing: its kind decides whether it has a depth. */
-function seatPath(path: Path): Path {
-  return path.at(-2) === 'seat' && path.at(-1) === 'kind' ? path.slice(0, -1) : path;
-}
-
-function seatValue(file: JsonObject, path: Path, value: Json | undefined): Json | undefined {
-  if (path.at(-2) !== 'seat' || path.at(-1) !== 'kind' || value === undefined) return value;
-  const depthMm = valueAt(file, [...path.slice(0, -1), 'depthMm']);
-  return value === 'depth' && depthMm !== undefined ? { kind: value, depthMm } : { kind: value };
-}
-
-function fileName(title: string): string {
-  return title.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/gu, '') || 'workshop';
 }
 
 declare global {

@@ -41,7 +41,7 @@ export const words = {
   backup: {
     make: 'Back up everything',
     says: 'All sheets that this device keeps, in one file.',
-    restored: '{count} sheets were taken in; {same} were here already.',
+    restored: 'Sheets taken in: {count}; here already: {same}.',
     refused: 'This device would not take them in: its storage is full, or denied. Nothing was changed.',
     tooLarge: 'The file is larger than a backup can be.',
     cut: 'The file cannot be read: it is no JSON, or was cut off.',
@@ -69,7 +69,7 @@ export const words = {
     differs: 'differs',
     take: 'Take the other',
   },
-  due: { in: 'due in', about: 'about', overdue: 'overdue by', overdueSince: 'overdue by {count} days' },
+  due: { in: 'due in', about: 'about', overdue: 'overdue by', overdueSince: 'overdue by {overDayCount} {overDayCount|day|days}' },
   charts: { heading: 'Limits, heat and speed, drawn', bore: 'bore', seal: 'seal as made', generalLimit: 'general limit' },
   shelf: {
     heading: 'Another seal from a list',

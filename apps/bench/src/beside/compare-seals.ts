@@ -1,6 +1,6 @@
 import type { SealOutcome } from '@seatwright/core/job';
 import type { Situation } from '@seatwright/core/seal';
-import { english, writeFinding, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { english, markedFinding, writeValue, type WritingStyle } from '@seatwright/core/wording';
 import { words } from '../words.js';
 
 /** One row of two seals beside each other. */
@@ -23,7 +23,7 @@ export function compareSeals(one: SealOutcome, other: SealOutcome, style: Writin
 
 /** What speaks against a seal, worst first. */
 export function objectionsTo({ findings }: SealOutcome, style: WritingStyle): readonly string[] {
-  return findings.filter(({ severity }) => severity === 'bad' || severity === 'unknown' || severity === 'care').map((finding) => writeFinding(finding, english, style).says);
+  return findings.filter(({ severity }) => severity === 'bad' || severity === 'unknown' || severity === 'care').map((finding) => markedFinding(finding, english, style));
 }
 
 function rowsOf({ situation, check, seating }: SealOutcome, style: WritingStyle): readonly (readonly [label: string, value: string])[] {

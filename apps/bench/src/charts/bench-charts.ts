@@ -8,7 +8,7 @@ import type { LipLimit } from '@seatwright/elements/seat-lip-speed.js';
 import type { ZonePart } from '@seatwright/elements/seat-zones.js';
 import { serviceRecord, type SealOutcome, type ServiceRecordOutput } from '@seatwright/core/job';
 import { CalculationError } from '@seatwright/core/result';
-import { boreBandOf, type Situation } from '@seatwright/core/seal';
+import { boreBandOf, lipSpeedLimits, type Situation } from '@seatwright/core/seal';
 import type { WritingStyle } from '@seatwright/core/wording';
 import { words } from '../words.js';
 
@@ -34,7 +34,7 @@ export class BenchCharts extends LitElement {
     return html`<div class="charts">
       <seat-zones .nominalMm=${nominalMm} .parts=${zonesOf(seal, situation, nominalMm)} .writing=${writing}></seat-zones>
       <seat-warmth .check=${seal.check} .temperatureC=${situation.running?.housingTemperatureC ?? situation.running?.fluidTemperatureC ?? null} .writing=${writing}></seat-warmth>
-      <seat-lip-speed .shaftDiameterMm=${seal.check?.shaft?.meanMm ?? situation.seal.shaftMm} .speedRpm=${situation.running?.speedRpm ?? null} .limits=${limitsOf(seal)} .writing=${writing}></seat-lip-speed>
+      <seat-lip-speed .shaftDiameterMm=${seal.check?.shaft?.meanMm ?? situation.seal.shaftMm} .speedRpm=${situation.running?.speedRpm ?? null} .limits=${limitsOf(situation)} .writing=${writing}></seat-lip-speed>
       ${record === null || record.changes.every(({ boreMm }) => boreMm === null) ? nothing : html`<seat-bore-record .record=${record} .writing=${writing}></seat-bore-record>`}
     </div>`;
   }
@@ -65,11 +65,14 @@ function zonesOf({ check }: SealOutcome, situation: Situation, nominalMm: number
   return parts;
 }
 
-/** The limits that the check of the lip's speed went by. */
-function limitsOf({ findings }: SealOutcome): readonly LipLimit[] {
-  const parameters = findings.find(({ code }) => code.startsWith('lip-speed'))?.parameters ?? {};
-  const limit = (name: string, value: number | string | undefined) => (typeof value === 'number' ? [{ name, limitMps: value }] : []);
-  return [...limit(words.charts.generalLimit, parameters['generalLimitMps']), ...limit(String(parameters['lipMaterial'] ?? ''), parameters['ownLimitMps'])];
+/** The limits that the lip's speed is judged by; none where the tables do not reach. */
+function limitsOf({ seal }: Situation): readonly LipLimit[] {
+  try {
+    return lipSpeedLimits(seal.lipMaterial, seal.shaftMm).map(({ of, limitMps, source }) => ({ name: of === 'any' ? words.charts.generalLimit : of, limitMps, source }));
+  } catch (error) {
+    if (error instanceof CalculationError) return [];
+    throw error;
+  }
 }
 
 declare global {

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import type { JsonObject } from '../document/raw-document.js';
+import { saysBackup } from '../sharing/marks.js';
 import { backupOf, sheetsOf } from './backup.js';
 
 const file = JSON.parse(readFileSync(new URL('../../public/samples/bilge-pump.json', import.meta.url), 'utf8')) as JsonObject;
@@ -8,8 +9,8 @@ const sheets = [{ id: 'a-1', title: 'Bilge pump 2, pump shaft', file, revision: 
 
 test('a backup gives back what was kept', async () => {
   const text = await backupOf(sheets, '2026-03-02');
-  // The page tells a backup from a workshop file by its beginning.
-  expect(text.slice(0, 200)).toContain('"seatwright-backup"');
+  expect(saysBackup(text)).toBe(true);
+  expect(saysBackup(JSON.stringify(file))).toBe(false);
   expect(await sheetsOf(text)).toEqual({ sheets: sheets.map(({ id, title, file: own, changedAt }) => ({ id, title, file: own, changedAt })) });
   expect(await sheetsOf(await backupOf([], '2026-03-02'))).toEqual({ sheets: [] });
 });
@@ -32,4 +33,10 @@ test('a broken, cut, altered, newer or foreign file gives nothing and says why',
 test('a backup with a right checksum around something that is no sheet is refused whole', async () => {
   const odd = await backupOf([...sheets, { id: 'c', title: 'odd', file: { format: 'other' }, revision: 1, changedAt: 1 }], '2026-03-02');
   expect(await sheetsOf(odd)).toHaveProperty('fault');
+});
+
+test('a sheet that somebody is still at comes back as it was typed: an entry that cannot be read yet does not hold up the rest', async () => {
+  const tool = { name: 'offcut', kind: 'tube', outsideMm: '34.5' };
+  const typing = [{ id: 'c-3', title: 'half typed', file: { ...file, toolsAtHand: [tool], lengthUnit: 'furlong' }, revision: 1, changedAt: 1 }, ...sheets];
+  expect(await sheetsOf(await backupOf(typing, '2026-03-02'))).toMatchObject({ sheets: typing.map(({ id, file: own }) => ({ id, file: own })) });
 });

@@ -1,17 +1,17 @@
 import { isObject, type Json, type JsonObject } from '../document/raw-document.js';
+import { backupFormat } from '../sharing/marks.js';
 import { openWorkshop } from '../sheet/open-workshop.js';
 import { words } from '../words.js';
 import type { KeptSheet } from './kept-sheets.js';
 
-const format = 'seatwright-backup';
 const version = 1;
-/** [bytes] Far above any workshop's sheets; a larger file is none of ours. */
+/** [characters] Far above any workshop's sheets; a larger file is none of ours. */
 const largestBackup = 200 * 1024 * 1024;
 
 /** All sheets that a device keeps as one text, with a checksum over them. */
 export async function backupOf(sheets: readonly KeptSheet[], madeOn: string): Promise<string> {
   const kept: Json = sheets.map(({ id, title, file, changedAt }) => ({ id, title, changedAt, file }));
-  return `${JSON.stringify({ format, version, madeOn, checksum: await checksumOf(kept), sheets: kept })}\n`;
+  return `${JSON.stringify({ format: backupFormat, version, madeOn, checksum: await checksumOf(kept), sheets: kept })}\n`;
 }
 
 export type BackupSheet = Pick<KeptSheet, 'id' | 'title' | 'file' | 'changedAt'>;
@@ -25,7 +25,7 @@ export async function sheetsOf(text: string): Promise<{ readonly sheets: readonl
   } catch {
     return { fault: words.backup.cut };
   }
-  if (!isObject(raw) || raw['format'] !== format) return { fault: words.backup.foreign };
+  if (!isObject(raw) || raw['format'] !== backupFormat) return { fault: words.backup.foreign };
   const { version: of, checksum, sheets } = raw;
   if (typeof of === 'number' && of > version) return { fault: words.backup.newer };
   if (of !== version || !Array.isArray(sheets)) return { fault: words.backup.foreign };

@@ -7,3 +7,8 @@ export function saveFile(name: string, text: string): void {
   link.click();
   setTimeout(() => { URL.revokeObjectURL(address); }, 10_000);
 }
+
+/** A title as the name of a file. */
+export function fileName(title: string): string {
+  return title.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/gu, '') || 'workshop';
+}

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import type { JsonObject } from '../document/raw-document.js';
-import { carriesJob, jobIn, linkOf, longestLink } from './share-link.js';
+import { carriesJob } from './marks.js';
+import { jobIn, linkOf, longestLink } from './share-link.js';
 
 const sample = JSON.parse(readFileSync(new URL('../../public/samples/bilge-pump.json', import.meta.url), 'utf8')) as JsonObject;
 const fragmentOf = async (file: JsonObject) => new URL((await linkOf('https://bench.example/page?x=1#old', file)) ?? '').hash;

@@ -1,9 +1,9 @@
 import type { JsonObject } from '../document/raw-document.js';
 import { openWorkshop } from '../sheet/open-workshop.js';
 import { words } from '../words.js';
+import { jobMark } from './marks.js';
 
 /** A job in the fragment of a link: `#job=1.` and the workshop file, compressed, in the letters that links may hold. The fragment is never sent to a server. */
-const mark = '#job=';
 const version = '1';
 
 /** [characters] Mail and message programs cut or break longer links; such a job goes as a file. */
@@ -14,18 +14,13 @@ const largestFile = 1024 * 1024;
 /** A link that carries the job, or null where it would be longer than links may be. */
 export async function linkOf(address: string, file: JsonObject): Promise<string | null> {
   const packed = await throughStream(new TextEncoder().encode(JSON.stringify(file)), new CompressionStream('gzip'), Infinity);
-  const link = `${address.replace(/#.*$/su, '')}${mark}${version}.${lettersOf(packed)}`;
+  const link = `${address.replace(/#.*$/su, '')}${jobMark}${version}.${lettersOf(packed)}`;
   return link.length > longestLink ? null : link;
-}
-
-/** Whether the fragment of an address says that a job comes with it. */
-export function carriesJob(fragment: string): boolean {
-  return fragment.startsWith(mark);
 }
 
 /** The job in a fragment, or why there is none. Whatever came is checked whole before anything is done with it. */
 export async function jobIn(fragment: string): Promise<{ readonly file: JsonObject } | { readonly fault: string }> {
-  const [which = '', data = '', ...rest] = fragment.slice(mark.length).split('.');
+  const [which = '', data = '', ...rest] = fragment.slice(jobMark.length).split('.');
   if (which !== version) return { fault: /^\d+$/u.test(which) ? words.share.newer : words.share.broken };
   if (rest.length > 0 || !/^[\w-]+$/u.test(data)) return { fault: words.share.broken };
   let text: string;

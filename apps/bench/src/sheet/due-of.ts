@@ -1,6 +1,6 @@
 import { positionsOf, readWorkshop, serviceRecord } from '@seatwright/core/job';
 import { CalculationError } from '@seatwright/core/result';
-import { writeValue } from '@seatwright/core/wording';
+import { english, fill, writeValue } from '@seatwright/core/wording';
 import type { JsonObject } from '../document/raw-document.js';
 import { withoutUnfinished } from '../document/without-unfinished.js';
 import { words } from '../words.js';
@@ -14,7 +14,7 @@ export function dueOf(file: JsonObject, asOfDate: string): string {
       const name = machine.positions.length === 1 ? machine.name : `${machine.name}, ${position.name}`;
       const leftHours = dueAtHours === null || machine.hourMeterHours === undefined ? null : dueAtHours - machine.hourMeterHours;
       if (overdueHours !== null) return [{ urgency: -1e9 - overdueHours, text: `${name}: ${words.due.overdue} ${hours(overdueHours)}` }];
-      if (overdueDays !== null) return [{ urgency: -1e8 - overdueDays, text: `${name}: ${words.due.overdueSince.replace('{count}', String(overdueDays))}` }];
+      if (overdueDays !== null) return [{ urgency: -1e8 - overdueDays, text: `${name}: ${fill(words.due.overdueSince, { overDayCount: overdueDays }, english)}` }];
       if (leftHours !== null) return [{ urgency: leftHours, text: `${name}: ${words.due.in} ${hours(leftHours)}${dueDate === null ? '' : `, ${words.due.about} ${dueDate}`}` }];
       return dueDate === null ? [] : [{ urgency: 1e6, text: `${name}: ${words.due.about} ${dueDate}` }];
     });

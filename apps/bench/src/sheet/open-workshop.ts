@@ -4,6 +4,9 @@ import { placesIn } from '../document/places.js';
 import { isObject, type Json, type JsonObject } from '../document/raw-document.js';
 import { words } from '../words.js';
 
+/** Where a fault says that the text is no workshop file at all; anywhere else it is one entry that somebody is still at. */
+const refusing: readonly string[] = ['', 'format', 'version', 'machines'];
+
 /**
  * The workshop file in a text, as typed; or why it cannot be opened.
  * A fault in one entry is shown at that entry once the sheet is open; it does not refuse the file.
@@ -13,7 +16,7 @@ export function openWorkshop(text: string): { readonly file: JsonObject } | { re
     readWorkshopFile(text);
   } catch (error) {
     if (!(error instanceof CalculationError)) throw error;
-    if (!error.path.startsWith('machines[')) return { fault: error.message };
+    if (refusing.includes(error.path)) return { fault: error.message };
   }
   const file = JSON.parse(text.replace(/^\uFEFF/u, '')) as Json;
   return isObject(file) && placesIn(file).length > 0 ? { file } : { fault: words.start.noPosition };

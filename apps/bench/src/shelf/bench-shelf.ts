@@ -2,7 +2,7 @@ import { html, LitElement, nothing, type PropertyValues, type TemplateResult } f
 import { customElement, property, state } from 'lit/decorators.js';
 import { CalculationError } from '@seatwright/core/result';
 import type { ShelfCandidate, ShelfMatchOutput, Situation } from '@seatwright/core/seal';
-import { english, writeFinding, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { english, markedFinding, writeValue, type WritingStyle } from '@seatwright/core/wording';
 import { words } from '../words.js';
 import type { SealList } from './rank-list.js';
 
@@ -51,7 +51,7 @@ export class BenchShelf extends LitElement {
   private candidate(row: ShelfCandidate): TemplateResult {
     return html`<li><seat-verdict compact .verdict=${row.verdict}></seat-verdict>
       <p><strong>${nameOf(row)}</strong> ${sizeOf(row, this.writing)}</p>
-      ${row.reasons.map((reason) => html`<p class="reason">${writeFinding(reason, english, this.writing).says}</p>`)}
+      ${row.reasons.map((reason) => html`<p class="reason">${markedFinding(reason, english, this.writing)}</p>`)}
       <button type="button" class="plain" @click=${() => { this.dispatchEvent(new CustomEvent<ShelfChoice>('shelf-choose', { detail: row, bubbles: true })); }}>${words.shelf.take}</button></li>`;
   }
 

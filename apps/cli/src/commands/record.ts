@@ -1,6 +1,6 @@
 import { appendChange, findPosition, readWorkshop, serviceRecord } from '@seatwright/core/job';
 import { invalidInput } from '@seatwright/core';
-import { english, plainStyle, writeFinding } from '@seatwright/core/wording';
+import { english, plainStyle, markedFinding, writeFinding } from '@seatwright/core/wording';
 import { readInput } from '../internal/read-input.js';
 import { replaceWhole } from '../internal/replace-whole.js';
 import { answerJson, stampLine } from '../internal/stamp.js';
@@ -88,8 +88,8 @@ function textOf(output: ReturnType<typeof serviceRecord.compute>): string {
   if (output.lipTravelToDateKm !== null) lines.push(`Lip travel on record: ${Math.round(output.lipTravelToDateKm)} km.`);
   if (output.dueBy !== null) lines.push(`Due next: ${[output.dueAtHours === null ? null : `at ${rounded(output.dueAtHours)} h`, output.dueDate === null ? null : `by ${output.dueDate}`].filter((one) => one !== null).join(', ')} (${output.dueBy}).`);
   for (const finding of output.findings) {
-    const { says, todo } = writeFinding(finding, english, plainStyle);
-    lines.push(says, ...(todo === null ? [] : [`  -> ${todo}`]));
+    const { todo } = writeFinding(finding, english, plainStyle);
+    lines.push(markedFinding(finding, english, plainStyle), ...(todo === null ? [] : [`  -> ${todo}`]));
   }
   return `${lines.join('\n')}\n`;
 }

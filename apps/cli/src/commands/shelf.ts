@@ -1,7 +1,7 @@
 import { findPosition, readWorkshopFile, situationOf, type SealPart } from '@seatwright/core/job';
 import { invalidInput } from '@seatwright/core';
 import { shelfMatcher, shelfRoles, type ShelfCandidate, type ShelfMatchOutput, type ShelfMatcher } from '@seatwright/core/seal';
-import { english, fill, writeFinding, type WritingStyle } from '@seatwright/core/wording';
+import { english, fill, markedFinding, type WritingStyle } from '@seatwright/core/wording';
 import { readInput } from '../internal/read-input.js';
 import { readRows } from '../internal/read-rows.js';
 import { answerJson, stampLine } from '../internal/stamp.js';
@@ -75,7 +75,7 @@ function textOf(output: ShelfMatchOutput, unread: readonly { readonly line: numb
   if (output.candidates.length === 0) lines.push('No seal of the list has the size.');
   for (const candidate of output.candidates) {
     lines.push(`${nameOf(candidate)}: ${candidate.verdict}`);
-    for (const reason of candidate.reasons) lines.push(`    ${writeFinding(reason, english, style).says}`);
+    for (const reason of candidate.reasons) lines.push(`    ${markedFinding(reason, english, style)}`);
   }
   if (output.nearMisses.length > 0) {
     lines.push('', 'Near, but another size:');

@@ -1,5 +1,5 @@
 import type { Assumption, Finding, PlanStep, WorkingStep } from '@seatwright/core';
-import { assumptionText, english, plainStyle, stepItem, unitOfName, writeFinding, writeValue } from '@seatwright/core/wording';
+import { assumptionText, english, markedFinding, plainStyle, stepItem, unitOfName, writeFinding, writeValue } from '@seatwright/core/wording';
 
 /** Any output as readable lines: values with their units, findings as sentences, what was assumed and not looked at. */
 export function answerText(output: unknown): string {
@@ -23,7 +23,7 @@ function entryLines(name: string, item: unknown, indent: string, around: string)
     if (table !== null) return [`${indent}${name}:`, ...tableLines(table, `${indent}  `)];
     return [`${indent}${name}:`, ...item.flatMap((entry: unknown) => listEntry(name, entry, indent))];
   }
-  if (isFinding(item)) return [`${indent}${name}: ${writeFinding(item, english, plainStyle).says}`];
+  if (isFinding(item)) return [`${indent}${name}: ${markedFinding(item, english, plainStyle)}`];
   if (isStep(item)) return [`${indent}${name}: ${stepItem(item, english, plainStyle).text}`];
   const span = item as { readonly low?: unknown; readonly high?: unknown };
   if (typeof span.low === 'number' && typeof span.high === 'number') return [`${indent}${name}: ${writeValue(name, span.low)} to ${writeValue(name, span.high)}`];
@@ -58,8 +58,8 @@ function listEntry(name: string, entry: unknown, indent: string): readonly strin
     return [`${indent}  - ${text}`, ...below.map((line) => `${indent}    ! ${line.text}`)];
   }
   if (isFinding(entry)) {
-    const { says, todo } = writeFinding(entry, english, plainStyle);
-    return [`${indent}  - ${says}`, ...(todo === null ? [] : [`${indent}    -> ${todo}`])];
+    const { todo } = writeFinding(entry, english, plainStyle);
+    return [`${indent}  - ${markedFinding(entry, english, plainStyle)}`, ...(todo === null ? [] : [`${indent}    -> ${todo}`])];
   }
   if (name === 'assumptions') return [`${indent}  - ${assumptionText(entry as Assumption, english, plainStyle)}`];
   const [first = '', ...rest] = linesOf(entry, `${indent}    `);

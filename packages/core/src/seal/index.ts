@@ -10,6 +10,7 @@ export { hotHold, type HotHold } from './hot-hold.js';
 export { lipHeat, type LipHeatInput, type LipHeatOutput } from './lip-heat.js';
 export { lipMaterialsFor, type LipMaterialsOutput } from './lip-materials.js';
 export { lipSpeed } from './lip-speed.js';
+export { lipSpeedLimits, type LipSpeedLimit } from './lip-speed-limits.js';
 export { pressFitAllowanceOf, type PressFitAllowance } from './press-fit-allowance.js';
 export { requirementSetField, requirementSets, type RequirementSet } from './requirement-set.js';
 export { fluids, runningField, type Fluid, type Running } from './running-field.js';

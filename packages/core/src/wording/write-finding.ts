@@ -18,13 +18,21 @@ export function writeFinding(finding: Finding, catalogue: Catalogue, style: Writ
 }
 
 /**
+ * What a finding says, with a mark where it rests on memory.
+ * @example markedFinding(deciding('bore-needs-no-repair', 'good', { boreMm: 35.02, boreUpToMm: 35.06 }, source('sen-1968', 'memory')), english, plainStyle).endsWith('[from memory (unverified)]') // true
+ */
+export function markedFinding(finding: Finding, catalogue: Catalogue, style: WritingStyle): string {
+  const { says } = writeFinding(finding, catalogue, style);
+  return finding.source.held === 'memory' ? `${says} [${catalogue.labels['memoryMark'] ?? 'memory'}]` : says;
+}
+
+/**
  * A finding as a line of a sheet.
  * @example findingItem(deciding('bore-has-grown', 'care', { boreMm: 35.02, overUm: 12 }, commonPractice), english, plainStyle).tone // 'care'
  */
 export function findingItem(finding: Finding, catalogue: Catalogue, style: WritingStyle): SheetItem {
-  const { says, todo } = writeFinding(finding, catalogue, style);
-  const mark = finding.source.held === 'memory' ? ` [${catalogue.labels['memoryMark'] ?? 'memory'}]` : '';
-  return { text: says + mark, tone: finding.severity, below: todo === null ? [] : [{ kind: 'todo', text: todo }] };
+  const { todo } = writeFinding(finding, catalogue, style);
+  return { text: markedFinding(finding, catalogue, style), tone: finding.severity, below: todo === null ? [] : [{ kind: 'todo', text: todo }] };
 }
 
 /**

@@ -24,7 +24,7 @@ export function boreRecordData(record: Record | null, words: ElementWords, style
     spoken: `${measured.map(({ date, boreMm }) => `${date}: ${mm(boreMm)}`).join('; ')}${trend === null ? '' : `. ${boreRecord.limit}: ${mm(trend.limitMm)}`}`,
     x: { label: boreRecord.change, from: 0.5, to: lastPlace + ahead + 0.5, write: (value) => (Number.isInteger(value) ? String(value) : '') },
     y: { label: boreRecord.bore, from, to, write: mm },
-    bands: cone.length === 0 ? [] : [{ name: boreRecord.interval, pattern: 'third', points: cone }],
+    bands: cone.length === 0 || trend === null ? [] : [{ name: boreRecord.interval.replace('{sharePercent}', writeValue('sharePercent', 100 * trend.confidenceProbability, style)), pattern: 'third', points: cone }],
     boxes: [],
     lines: straight.length === 0 ? [] : [{ name: boreRecord.goesOn, pattern: 'second', points: straight }],
     limits: trend === null ? [] : [{ name: `${boreRecord.limit}, ${mm(trend.limitMm)}`, axis: 'y', at: trend.limitMm }],

@@ -1,15 +1,19 @@
-import { writeValue, type WritingStyle } from '@seatwright/core/wording';
+import type { SourceReference } from '@seatwright/core/result';
+import { writeValue, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
 import { type ChartOrWhy } from '../internal/chart/chart-data.js';
+import { sourceText } from '../internal/source-text.js';
 import type { ElementWords } from '../words/element-words.js';
 
 /** A limit of the speed under the lip, by name. */
 export interface LipLimit {
   readonly name: string;
   readonly limitMps: number;
+  /** Where it comes from; a limit without one is told as such. */
+  readonly source?: SourceReference;
 }
 
 /** The speed under the lip against the speed of the shaft, π·d·n, with the limits that it meets. */
-export function lipSpeedData(shaftDiameterMm: number | null, speedRpm: number | null, limits: readonly LipLimit[], words: ElementWords, style: WritingStyle): ChartOrWhy {
+export function lipSpeedData(shaftDiameterMm: number | null, speedRpm: number | null, limits: readonly LipLimit[], words: ElementWords, catalogue: Catalogue, style: WritingStyle): ChartOrWhy {
   const { lipSpeed } = words.charts;
   if (shaftDiameterMm === null || !(shaftDiameterMm > 0)) return { why: lipSpeed.nothing };
   const mpsAt = (rpm: number) => (Math.PI * shaftDiameterMm * rpm) / 60_000;
@@ -29,8 +33,8 @@ export function lipSpeedData(shaftDiameterMm: number | null, speedRpm: number | 
     limits: limits.map(({ name, limitMps }) => ({ name: `${name}, ${mps(limitMps)}`, axis: 'y' as const, at: limitMps })),
     marks: speedRpm === null ? [] : [{ name: lipSpeed.here, x: speedRpm, y: mpsAt(speedRpm) }],
     table: {
-      columns: [lipSpeed.what, lipSpeed.lip, lipSpeed.shaft],
-      rows: [...(speedRpm === null ? [] : [[lipSpeed.here, mps(mpsAt(speedRpm)), rpm(speedRpm)]]), ...limits.map(({ name, limitMps }) => [name, mps(limitMps), rpm((limitMps * 60_000) / (Math.PI * shaftDiameterMm))])],
+      columns: [lipSpeed.what, lipSpeed.lip, lipSpeed.shaft, lipSpeed.from],
+      rows: [...(speedRpm === null ? [] : [[lipSpeed.here, mps(mpsAt(speedRpm)), rpm(speedRpm), '']]), ...limits.map(({ name, limitMps, source }) => [name, mps(limitMps), rpm((limitMps * 60_000) / (Math.PI * shaftDiameterMm)), source === undefined ? lipSpeed.given : sourceText(source, catalogue)])],
     },
   };
 }

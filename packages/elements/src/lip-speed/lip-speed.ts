@@ -1,4 +1,5 @@
 import { property } from 'lit/decorators.js';
+import { english, type Catalogue } from '@seatwright/core/wording';
 import type { ChartOrWhy } from '../internal/chart/chart-data.js';
 import { ChartElement } from '../internal/chart/chart-element.js';
 import { lipSpeedData, type LipLimit } from './lip-speed-data.js';
@@ -14,11 +15,13 @@ export class SeatLipSpeed extends ChartElement {
   @property({ type: Number, attribute: 'shaft-diameter-mm' }) shaftDiameterMm: number | null = null;
   /** Speed of the shaft, in rpm. */
   @property({ type: Number, attribute: 'speed-rpm' }) speedRpm: number | null = null;
-  /** Limits to be drawn, each with its name. */
+  /** Sentences about findings, steps and values. */
+  @property({ attribute: false }) catalogue: Catalogue = english;
+  /** Limits to be drawn, each with its name and where it comes from. */
   @property({ attribute: false }) limits: readonly LipLimit[] = [];
 
   protected override data(): ChartOrWhy {
-    return lipSpeedData(this.shaftDiameterMm, this.speedRpm, this.limits, this.words, this.writing);
+    return lipSpeedData(this.shaftDiameterMm, this.speedRpm, this.limits, this.words, this.catalogue, this.writing);
   }
 }
 

@@ -72,7 +72,7 @@ export interface ElementWords {
     readonly copy: string;
     readonly copied: string;
     readonly warmth: { readonly title: string; readonly nothing: string; readonly never: string; readonly temperature: string; readonly hold: string; readonly least: string; readonly most: string; readonly between: string; readonly running: string; readonly spoken: string; };
-    readonly lipSpeed: { readonly title: string; readonly nothing: string; readonly shaft: string; readonly lip: string; readonly line: string; readonly here: string; readonly what: string; readonly spoken: string; };
+    readonly lipSpeed: { readonly from: string; readonly given: string; readonly title: string; readonly nothing: string; readonly shaft: string; readonly lip: string; readonly line: string; readonly here: string; readonly what: string; readonly spoken: string; };
     readonly zones: { readonly title: string; readonly nothing: string; readonly deviation: string; readonly read: string; readonly part: string; readonly lower: string; readonly upper: string; readonly doubt: string; };
     readonly spread: { readonly title: string; readonly nothing: string; readonly clearance: string; readonly likelihood: string; readonly tight: string; readonly loose: string; readonly mean: string; readonly curve: string; readonly zero: string; readonly share: string; };
     readonly boreRecord: { readonly title: string; readonly nothing: string; readonly change: string; readonly date: string; readonly bore: string; readonly doubt: string; readonly limit: string; readonly read: string; readonly goesOn: string; readonly interval: string; };

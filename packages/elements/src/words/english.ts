@@ -91,6 +91,8 @@ export const englishWords: ElementWords = {
       spoken: 'At 20 °C between {lowUm} and {highUm} hold it. It is loose from {earliestC} at the earliest, from {latestC} at the latest.',
     },
     lipSpeed: {
+      from: 'from',
+      given: 'as given here, no source',
       title: 'Speed under the lip',
       nothing: 'There is nothing to draw yet: the shaft has no diameter.',
       shaft: 'shaft speed',
@@ -132,7 +134,7 @@ export const englishWords: ElementWords = {
       limit: 'largest bore that keeps the hold',
       read: 'as read, with its doubt',
       goesOn: 'if the wear goes on',
-      interval: '95 % interval',
+      interval: '{sharePercent} interval',
     },
   },
   working: { with: 'with', table: 'read from', row: 'row', because: 'because', none: 'No working yet.', copy: 'Copy the working', copied: 'Copied', try: 'Try other numbers', trying: 'Numbers are tried: they are not the job’s.', tried: 'with the numbers tried:', noValue: 'no value', back: 'Back to the job’s own' },

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../catalogue.js';
 
-/** English sentences of the seal check. */
+/** English sentences of the room of seals. Long because it is a list: a line a code. */
 export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 'effects' | 'readings'> = {
   findings: {
     'size-is-listed': { says: '{sizeCount} listed size(s) fit shaft and bore. The lists are held from memory: the measured part decides.' },

@@ -22,10 +22,15 @@ export function speedLimitsOf(material: string, shaftMm: number): readonly Speed
   return found;
 }
 
+/** The strictest bound of a rubber itself, with the source of its row; null where none is at hand. */
+export function strictestLimitOf(material: string, shaftMm: number): { readonly speedMaxMps: number; readonly source: SpeedLimit['source'] } | null {
+  const bounds = speedLimitsOf(material, shaftMm).flatMap(({ speedMaxMps, source }) => (speedMaxMps === null ? [] : [{ speedMaxMps, source }]));
+  return bounds.reduce<(typeof bounds)[number] | null>((low, bound) => (low === null || bound.speedMaxMps < low.speedMaxMps ? bound : low), null);
+}
+
 /** The strictest bound of a rubber itself; null where none is at hand. */
 export function speedLimitMpsOf(material: string, shaftMm: number): number | null {
-  const bounds = speedLimitsOf(material, shaftMm).flatMap(({ speedMaxMps }) => (speedMaxMps === null ? [] : [speedMaxMps]));
-  return bounds.length === 0 ? null : Math.min(...bounds);
+  return strictestLimitOf(material, shaftMm)?.speedMaxMps ?? null;
 }
 
 /**
@@ -38,8 +43,7 @@ export const lipSpeedCheck: Check = ({ situation, peripheralSpeedMps }) => {
   if (peripheralSpeedMps === null || running?.speedRpm === undefined) {
     return { findings: [deciding('speed-missing', 'unknown', {}, general, 'running.speedRpm')] };
   }
-  const own = speedLimitsOf(seal.lipMaterial, seal.shaftMm).filter((limit) => limit.speedMaxMps !== null);
-  const strictest = own.reduce<SpeedLimit | null>((low, limit) => (low === null || (limit.speedMaxMps ?? 0) < (low.speedMaxMps ?? 0) ? limit : low), null);
+  const strictest = strictestLimitOf(seal.lipMaterial, seal.shaftMm);
   const ownLimitMps = strictest?.speedMaxMps ?? null;
   const numbers = { peripheralSpeedMps, speedRpm: running.speedRpm, generalLimitMps: generalLimit, lipMaterial: seal.lipMaterial, ...(ownLimitMps === null ? {} : { ownLimitMps }) };
   const underGeneral = peripheralSpeedMps <= generalLimit;
