@@ -1,4 +1,4 @@
-import { isObject, type Json } from './raw-document.js';
+import { isObject, pathOf, valueAt, type Json, type Path } from './raw-document.js';
 
 /** Entries of lists that count for nothing until they have these: readings without an instrument, a tool without a size. */
 const needsOfItems: Readonly<Record<string, readonly string[]>> = {
@@ -28,6 +28,27 @@ export function withoutUnfinished(value: Json): Json {
       return finished.length === 0 ? [] : [[key, finished.map(withoutUnfinished)]];
     }),
   );
+}
+
+/** Where a path of `withoutUnfinished(document)` leads in the document itself: entries that were left out count again. */
+export function pathInFull(document: Json, path: string): string {
+  const full: (string | number)[] = [];
+  for (const key of pathOf(path)) {
+    const list = full.at(-1);
+    const isThinned = typeof key === 'number' && typeof list === 'string' && needsOfItems[list] !== undefined;
+    full.push(isThinned ? placeOfFinished(list, valueAt(document, full), key) : key);
+  }
+  return textOf(full);
+}
+
+/** The place in the whole list of the finished entry of that number. */
+function placeOfFinished(list: string, entries: Json | undefined, number: number): number {
+  const finished = (Array.isArray(entries) ? (entries as readonly Json[]) : []).flatMap((entry, i) => (isFinished(list, entry) ? [i] : []));
+  return finished[number] ?? number;
+}
+
+function textOf(path: Path): string {
+  return path.map((key, i) => (typeof key === 'number' ? `[${key}]` : i === 0 ? key : `.${key}`)).join('');
 }
 
 /** A chamfer needs its length or its kind; a seat at a depth needs the depth. */

@@ -3,7 +3,7 @@ import { CalculationError, type WorkingStep } from '@seatwright/core/result';
 import { isObject, textAt, valueAt, type Json, type JsonObject } from '../document/raw-document.js';
 import { bearingPartsOf, machinePath, positionPath, sealPartsOf, withPlaceAlone, type Place } from '../document/places.js';
 import type { jobSheet as wholeJobSheet } from './whole-sheet.js';
-import { withoutUnfinished } from '../document/without-unfinished.js';
+import { pathInFull, withoutUnfinished } from '../document/without-unfinished.js';
 
 /** An entry that cannot be read: the key of its field, and what would be understood. */
 export interface SheetFault {
@@ -46,7 +46,7 @@ export function computeSheet(document: JsonObject, place: Place, sealPart: numbe
     const input = inputOf(document, place, asOfDate);
     return { kind: 'sheet', output: wholeSheet === null ? sealSheet(input) : wholeSheet.run(input) };
   } catch (error) {
-    if (error instanceof CalculationError) return { kind: 'fault', fault: { key: keyOfPath(error.path, sealPart, bearingPartsOf(document, place)[0]), message: error.message } };
+    if (error instanceof CalculationError) return { kind: 'fault', fault: { key: keyOfPath(pathInFull(withPlaceAlone(document, place), error.path), sealPart, bearingPartsOf(document, place)[0]), message: error.message } };
     throw error;
   }
 }
