@@ -1,0 +1,6 @@
+import { ansiB41 } from '../ansi-b4-1/sheets.js';
+import { iso2861 } from '../iso-286-1/sheets.js';
+import type { Sheet } from './sheet.js';
+
+/** Every published value that is checked, by source. */
+export const allSheets: readonly Sheet[] = [...iso2861, ...ansiB41];
