@@ -2,6 +2,7 @@
 import { Command, CommanderError } from 'commander';
 import { CalculationError } from '@seatwright/core';
 import { stampLine } from './internal/stamp.js';
+import { writingFault } from './internal/writing-fault.js';
 
 /** Refused input ends with 1, what could not run with 2. */
 function failWith(error: unknown, isJson: boolean): void {
@@ -23,8 +24,10 @@ function guarded<A extends readonly unknown[]>(run: (...args: A) => Promise<void
 }
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  // Whoever read it has gone, as `head` does: nothing is amiss.
   if (error.code === 'EPIPE') process.exit(process.exitCode ?? 0);
-  throw error;
+  process.stderr.write(`seatwright: the output could not be written: ${writingFault(error)}\n`);
+  process.exit(2);
 });
 
 const program = new Command('seatwright')

@@ -1,9 +1,9 @@
-import { once } from 'node:events';
 import { availableParallelism } from 'node:os';
 import type { Readable, Writable } from 'node:stream';
 import { answerBlock, type BlockAnswer } from '../internal/answer-block.js';
 import { AnswerCrew } from '../internal/answer-crew.js';
 import { lineBlocks } from '../internal/line-blocks.js';
+import { wholeLines } from '../internal/whole-lines.js';
 
 const mostJobs = 64;
 /** Blocks under way for each thread: enough to keep it busy, few enough to bound memory. */
@@ -19,7 +19,7 @@ export async function batch(input: Readable, output: Writable, options: { readon
     const answer = await underWay.shift();
     if (answer === undefined) return;
     hasFailed ||= answer.hasFailed;
-    if (answer.text !== '' && !output.write(answer.text)) await once(output, 'drain');
+    for (const piece of wholeLines(answer.text)) await written(output, piece);
   };
   try {
     for await (const block of lineBlocks(input)) {
@@ -33,6 +33,11 @@ export async function batch(input: Readable, output: Writable, options: { readon
     await crew?.dismiss();
   }
   if (hasFailed) process.exitCode = 1;
+}
+
+/** One piece after the other: pieces that wait together are written together, and could be cut in the middle of a line. */
+function written(output: Writable, piece: Buffer): Promise<void> {
+  return new Promise((done, fail) => output.write(piece, (error) => (error ? fail(error) : done())));
 }
 
 function jobsOf(text: string | undefined): number {

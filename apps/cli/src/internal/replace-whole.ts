@@ -1,19 +1,20 @@
 import { closeSync, fchmodSync, fsyncSync, openSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
+import { writingFault } from './writing-fault.js';
 
 const tries = 40;
 const betweenTriesMs = 50;
 
-const reasons: Readonly<Record<string, string>> = { EACCES: 'may not be written', EPERM: 'may not be written', EROFS: 'lies on a read-only disk', ENOSPC: 'the disk is full', ENOENT: 'no such folder', EISDIR: 'is a folder' };
-
 /**
  * Puts a new whole text in the place of a file: it is old or new, never half of both. The text is made while nobody else replaces the same
- * file, so that two changes written at once both stay. A link keeps pointing where it did; the file keeps its permissions.
+ * file, so that two changes written at once both stay. A link keeps pointing where it did; the file keeps its permissions. What is no file, such as a pipe or a device, is refused, not replaced.
  */
 export async function replaceWhole(file: string, textOf: () => Promise<string>): Promise<void> {
   const target = targetOf(file);
   const beside = join(dirname(target), `.${basename(target)}.new`);
+  const there = saying(file, () => statSync(target, { throwIfNoEntry: false }));
+  if (there !== undefined && !there.isFile()) throw new Error(`${file}: ${there.isDirectory() ? 'is a folder' : 'is not a file'}; nothing was changed`);
   const handle = await claim(file, beside);
   try {
     const text = await textOf();
@@ -53,11 +54,10 @@ async function claim(file: string, beside: string): Promise<number> {
   throw new Error(`${file}: another change is being written to it; if none is, delete ${beside}; nothing was changed`);
 }
 
-function saying(file: string, act: () => void): void {
+function saying<T>(file: string, act: () => T): T {
   try {
-    act();
+    return act();
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    throw new Error(`${file}: ${reasons[code ?? ''] ?? String(code)}; nothing was changed`, { cause: error });
+    throw new Error(`${file}: ${writingFault(error)}; nothing was changed`, { cause: error });
   }
 }

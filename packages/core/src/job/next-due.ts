@@ -1,6 +1,6 @@
 import { commonPractice, source, type SourceReference } from '../result/index.js';
 import { dateOf, dayNumberOf } from './calendar-day.js';
-import { lastRenewal } from './internal/last-renewal.js';
+import { changeAfter, lastRenewal } from './internal/last-renewal.js';
 import type { Machine, Position } from './workshop-file-field.js';
 
 /** When the part is due again, counted from a renewal now, and how the last interval stands. */
@@ -29,7 +29,7 @@ export const smallTwoStrokeIntervalHours = 100;
 /**
  * Next due from a renewal now: the position's interval, else the machine's, else 100 h on small two-strokes, else unknown; or a lip travel
  * permitted by the position, where that is run sooner. Hours since the last renewal count from the last one of the seal, if there is one.
- * @param asOfDate YYYY-MM-DD; without it no day is given, since there is no clock here
+ * @param asOfDate YYYY-MM-DD; without it no day is given, since there is no clock here, nor from a day before the last change on record
  * @source engine-service-practice (held as: practice)
  * @example positionsOf(readWorkshop({ format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] }).workshop).map(({ machine, position }) => nextDue(machine, position, null).intervalHours)[0] // 100
  */
@@ -40,7 +40,7 @@ export function nextDue(machine: Machine, position: Position, peripheralSpeedMps
   const sinceLastHours = now !== null && lastHours !== null && now >= lastHours ? now - lastHours : null;
   const hoursPerYear = position.running?.hoursPerYear;
   const intervalDays = position.serviceIntervalDays ?? machine.serviceIntervalDays;
-  const today = asOfDate === undefined ? null : dayNumberOf(asOfDate);
+  const today = asOfDate === undefined || changeAfter(position, asOfDate) !== null ? null : dayNumberOf(asOfDate);
   const travel = (hours: number | null) => (hours === null || peripheralSpeedMps === null ? null : peripheralSpeedMps * hours * 3.6);
   return {
     intervalHours,

@@ -6,6 +6,7 @@ import { dateField, dayNumberOf } from './calendar-day.js';
 import { findPosition } from './find-position.js';
 import { boreTrendField, boreTrendOf, type BoreTrend } from './internal/bore-trend.js';
 import { dueReasons, earliestDue, type Due } from './internal/earliest-due.js';
+import { changeAfter } from './internal/last-renewal.js';
 import { medianOf } from './internal/theil-sen.js';
 import { nextDue } from './next-due.js';
 import { readWorkshop } from './read-workshop-file.js';
@@ -84,7 +85,7 @@ export const serviceRecord = defineCalculation({
       lipTravelToDateKm: speedMps === null || hours === null ? null : speedMps * hours * 3.6,
       boreTrend: trend,
       ...due,
-      findings: [...findingsOf(changes, trend, due), ...meterFindings(machine, changes)],
+      findings: [...findingsOf(changes, trend, due), ...meterFindings(machine, changes), ...dayFindings(position, input.asOfDate)],
       assumptions: [],
       notChecked: ['wear-goes-on-as-before', ...(changes.some(({ boreMm }) => boreMm === null) ? ['changes-without-reading'] : [])],
     };
@@ -162,6 +163,12 @@ function trendOf(workshop: WorkshopFile, position: Position, changes: readonly E
 function meterFindings({ hourMeterHours }: Machine, changes: readonly Entry[]): readonly Finding[] {
   const most = Math.max(...changes.map((entry) => entry.hourMeterHours ?? -1));
   return hourMeterHours === undefined || hourMeterHours >= most ? [] : [supporting('hour-meter-behind-record', 'note', { meterHours: hourMeterHours, recordHours: most }, plainGeometry)];
+}
+
+/** A day of the work before its own record comes from a clock set wrong. */
+function dayFindings(position: Position, asOfDate: string | undefined): readonly Finding[] {
+  const lastDate = changeAfter(position, asOfDate);
+  return asOfDate === undefined || lastDate === null ? [] : [supporting('day-before-record', 'care', { workDate: asOfDate, lastDate }, plainGeometry)];
 }
 
 function findingsOf(changes: readonly Entry[], trend: BoreTrend | null, due: Due): readonly Finding[] {

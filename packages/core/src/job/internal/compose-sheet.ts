@@ -28,7 +28,7 @@ export function composeSheet(input: z.infer<typeof sheetQuestionField>, experts:
   const seals = parts.filter((part) => part.kind === 'seal');
   const speed = seals.find((seal) => seal.check?.peripheralSpeedMps != null)?.check?.peripheralSpeedMps ?? null;
   const due = nextDue(machine, position, speed, input.asOfDate);
-  const record = growthOnRecord({ workshop: input.workshop, machine: machine.name, position: position.name });
+  const record = growthOnRecord({ workshop: input.workshop, machine: machine.name, position: position.name, ...(input.asOfDate === undefined ? {} : { asOfDate: input.asOfDate }) });
   const fileFindings = [
     ...(unknownFields.length === 0 ? [] : [supporting('unknown-fields', 'note', { fields: unknownFields.slice(0, 10).join(', '), fieldCount: unknownFields.length }, commonPractice)]),
     ...record,
@@ -68,10 +68,10 @@ export function composeSheet(input: z.infer<typeof sheetQuestionField>, experts:
 const forecasts: readonly string[] = ['bore-lasts', 'bore-may-leave-limit', 'bore-leaves-limit'];
 
 /** What the record says of the bore, or why it could not be read; how long it is overdue stands with the next due date. */
-function growthOnRecord(input: { readonly workshop: unknown; readonly machine: string; readonly position: string }): readonly Finding[] {
+function growthOnRecord(input: { readonly workshop: unknown; readonly machine: string; readonly position: string; readonly asOfDate?: string }): readonly Finding[] {
   const record = attempt(() => serviceRecord.compute(input));
   if ('error' in record) return [supporting('could-not-compute', 'unknown', { what: 'service-record', reason: record.error.message }, plainGeometry)];
-  return record.value.findings.filter(({ code }) => code.startsWith('bore-') || code === 'hour-meter-behind-record');
+  return record.value.findings.filter(({ code }) => code.startsWith('bore-') || code === 'hour-meter-behind-record' || code === 'day-before-record');
 }
 
 function proveSteps(dueAtHours: number | null): readonly PlanStep[] {

@@ -11,3 +11,9 @@ export function lastRenewal(position: Position): Change | null {
   const counted = (position.changes ?? []).filter((change) => renewsPosition(position, change));
   return counted.reduce<Change | null>((latest, one) => (latest === null || one.date >= latest.date ? one : latest), null);
 }
+
+/** Day of the latest change of any kind that lies after a day: then the day, or the clock that told it, is wrong. */
+export function changeAfter({ changes = [] }: Position, asOfDate: string | undefined): string | null {
+  const latest = changes.map(({ date }) => date).toSorted().at(-1);
+  return asOfDate !== undefined && latest !== undefined && latest > asOfDate ? latest : null;
+}

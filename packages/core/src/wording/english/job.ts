@@ -10,6 +10,7 @@ export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'ef
     'seals-stand-apart': { says: '"{outer}" ends at {outerDepthMm}, "{inner}" at {innerDepthMm}: {gapMm} are left between them. Keep a hole there open.' },
     'record-is-empty': { says: 'No renewal is on record yet.' },
     'hour-meter-behind-record': { says: 'The hour meter in the file ({meterHours}) stands behind its own record ({recordHours}).', todo: 'Write into the file what the meter shows now.' },
+    'day-before-record': { says: 'The day of the work, {workDate}, lies before the last change on record, {lastDate}: one of the two is wrong, or the clock of this device. No day is counted from it.', todo: 'Set the clock, or write the right day.' },
     'overdue-by-hours': { says: 'It is overdue by {overHours}.', todo: 'Renew it.' },
     'overdue-by-days': { says: 'It is overdue by {overDayCount} {overDayCount|day|days}.', todo: 'Renew it.' },
     'bore-is-over-limit': { says: 'By the record the bore stands at {levelMm}, over the {limitMm} that keep the hold; it grows by {growthUm} with each change.', todo: 'Repair it at this change: see the repairs of a bore.' },
