@@ -94,7 +94,7 @@ function sheetsOf(own: readonly Checked[], heading: string): readonly string[] {
       '',
       `${heading} ${work}${sheet.place}`,
       '',
-      `${sheet.title}${sheet.unit === '' ? '' : ` [${sheet.unit}]`}. ${entries.length} values, ${sheet.kind}${seen === 0 ? '' : `, ${seen} of them seen on two pages or more`}. Asked: ${sheet.asked}.${sheet.note === undefined ? '' : ` ${sheet.note}`}`,
+      `${sheet.title}${sheet.unit === '' ? '' : ` [${sheet.unit}]`}. ${entries.length} values${heading === '####' ? '' : `, ${sheet.kind}`}${seen === 0 ? '' : `, ${seen} of them seen on two pages or more`}. Asked: ${sheet.asked}.${sheet.note === undefined ? '' : ` ${sheet.note}`}`,
       '',
       sheet.layout === 'grid' ? grid(entries, sheet.columns) : list(entries),
     ];

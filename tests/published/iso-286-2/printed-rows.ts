@@ -1,6 +1,3 @@
-import { toleranceZone } from '@seatwright/core/tolerance';
-import { describe, expect, it } from 'vitest';
-
 /** Upper ends of the size ranges as the tables print their rows; each range begins where the one before it ends. */
 export const printedRows = {
   /** Rows of letters whose deviation does not change inside a range. */
@@ -20,32 +17,8 @@ export const printedRows = {
 } as const;
 
 export interface PrintedBlock {
-  /** Id in `reference/sources.json` and what of it was typed. */
-  readonly source: string;
   readonly table: string;
-  /** `memory`: typed from memory of the reprinted tables, no page at hand. */
-  readonly held: 'page' | 'memory';
   readonly rows: keyof typeof printedRows;
   /** For each class the printed `upper/lower` limits [µm], row by row; `-` where the table has none. */
   readonly classes: Readonly<Record<string, string>>;
-}
-
-/** One test a class: every printed row, at both of its ends. Nothing here is computed but the place of the ends. */
-export function checkPrinted(block: PrintedBlock): void {
-  const upTo = printedRows[block.rows];
-  const start = block.rows === 'large' || block.rows === 'largeSplit' ? 500 : 0;
-  describe(`${block.source}, ${block.table} (held: ${block.held})`, () => {
-    it.each(Object.entries(block.classes))('%s', (toleranceClass, printed) => {
-      const limits = printed.trim().split(/\s+/u);
-      expect(limits).toHaveLength(upTo.length);
-      limits.forEach((limit, row) => {
-        if (limit === '-') return;
-        const over = upTo[row - 1] ?? start;
-        for (const nominalMm of [over === 0 ? 1.001 : over + 0.001, upTo[row] ?? Number.NaN]) {
-          const { upperLimitDeviationUm, lowerLimitDeviationUm } = toleranceZone.run({ nominalMm, toleranceClass });
-          expect(`${nominalMm} mm: ${upperLimitDeviationUm}/${lowerLimitDeviationUm}`).toBe(`${nominalMm} mm: ${limit}`);
-        }
-      });
-    });
-  });
 }
