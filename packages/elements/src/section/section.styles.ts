@@ -140,8 +140,7 @@ export const styles = css`
     stroke-width: 5;
     fill: none;
   }
-  .driver.moved,
-  .drill.moved {
+  .tool.moved {
     animation: slide-in 420ms cubic-bezier(0.2, 0.7, 0.2, 1);
   }
   @keyframes slide-in {
@@ -150,8 +149,7 @@ export const styles = css`
     }
   }
   @media (prefers-reduced-motion: reduce) {
-    .driver.moved,
-    .drill.moved {
+    .tool.moved {
       animation: none;
     }
   }

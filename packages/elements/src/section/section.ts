@@ -1,5 +1,6 @@
-import { html, LitElement, nothing, svg, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
+import type { DirectiveResult } from 'lit/directive.js';
 import { keyed } from 'lit/directives/keyed.js';
 import type { ExtractionPlanOutput, SeatingPlanOutput } from '@seatwright/core/handwork';
 import type { SealCheckOutput } from '@seatwright/core/seal';
@@ -7,10 +8,11 @@ import { english, writeValue, type Catalogue } from '@seatwright/core/wording';
 import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
+import type { Callout, CalloutOptions } from './internal/callouts.js';
 import { describeSection } from './internal/describe-section.js';
 import { dimensionsOf, type LengthStyle, type SectionDimension } from './internal/dimensions.js';
 import { drawBehind } from './internal/draw-behind.js';
-import { drawDimensions } from './internal/draw-dimensions.js';
+import { drawDimensions, sealCallouts, settleDimensions, type SettledDimensions } from './internal/draw-dimensions.js';
 import { drawDrill } from './internal/draw-drill.js';
 import { drawDriver } from './internal/draw-driver.js';
 import { drawGap, gapHeight } from './internal/draw-gap.js';
@@ -20,7 +22,7 @@ import { drawShaft } from './internal/draw-shaft.js';
 import { gapMarksOf, type GapMarks } from './internal/gap-marks.js';
 import { hatchings } from './internal/path.js';
 import { sectionGeometry, type SectionDriver, type SectionGeometry, type SectionMode, type SectionSituation } from './internal/section-geometry.js';
-import { layoutSection, type SectionLayout } from './internal/section-layout.js';
+import { extentOf, type SectionExtent, type SectionLayout } from './internal/section-layout.js';
 import { styles } from './section.styles.js';
 
 export type { SectionDriver, SectionMode, SectionSituation } from './internal/section-geometry.js';
@@ -90,46 +92,92 @@ export class SeatSection extends LitElement {
 
   override render(): TemplateResult {
     const width = Math.max(this.drawWidth > 0 ? this.drawWidth : this.measuredWidth > 0 ? this.measuredWidth : 358, 260);
-    const geometry = sectionGeometry(this);
-    const layout = layoutSection(geometry, { width, isCompact: this.compact });
-    const dimensions = dimensionsOf(geometry, this.words.section);
-    const marks = this.compact || this.withoutDetail ? null : gapMarksOf(this.check, geometry.outsideMm);
+    const geometry = this.geometry();
+    const dimensions = this.dimensions(geometry);
+    const options = { words: this.words.section, style: this.lengthStyle, highlight: this.highlight, tap: (dimension: SectionDimension) => { this.tap(dimension); } };
+    const settled = settleDimensions(this.extent(geometry), { width, isCompact: this.compact }, this.highlight, (layout) => this.callouts(geometry, layout, dimensions, options));
+    const { layout } = settled;
+    const details = this.compact || this.withoutDetail ? [] : this.details(geometry, layout);
     return html`<figure>
-      ${this.drawing(geometry, layout, dimensions, marks)}
-      ${marks === null ? nothing : this.detail(marks, layout)}
-      ${this.compact ? nothing : this.caption(geometry, layout, marks)}
+      ${this.drawing(geometry, settled, details)}
+      ${details.map((detail) => this.detail(detail, layout))}
+      ${this.compact ? nothing : this.caption(geometry, layout, details)}
       ${this.compact || this.withoutTable ? nothing : this.table(dimensions)}
     </figure>`;
   }
 
-  private get lengthStyle(): LengthStyle {
+  protected get lengthStyle(): LengthStyle {
     return { lengthUnit: this.lengthUnit, decimalMark: this.decimalMark };
   }
 
-  private drawing(geometry: SectionGeometry, layout: SectionLayout, dimensions: readonly SectionDimension[], marks: GapMarks | null): TemplateResult {
-    const options = { words: this.words.section, style: this.lengthStyle, highlight: this.highlight, tap: (dimension: SectionDimension) => { this.tap(dimension); } };
+  /** What is drawn, in mm. */
+  protected geometry(): SectionGeometry {
+    return sectionGeometry(this);
+  }
+
+  /** How far it reaches. */
+  protected extent(geometry: SectionGeometry): SectionExtent {
+    return extentOf(geometry);
+  }
+
+  protected dimensions(geometry: SectionGeometry): readonly SectionDimension[] {
+    return dimensionsOf(geometry, this.words.section);
+  }
+
+  protected callouts(geometry: SectionGeometry, layout: SectionLayout, dimensions: readonly SectionDimension[], options: CalloutOptions): readonly Callout[] {
+    return sealCallouts(geometry, layout, dimensions, options);
+  }
+
+  /** The parts, from the back to the front. */
+  protected parts(geometry: SectionGeometry, layout: SectionLayout): SVGTemplateResult {
     const tool = geometry.mode === 'taking out' ? drawDrill(geometry, layout) : drawDriver(geometry, layout);
-    const spoken = `${this.words.section.title}. ${describeSection(geometry, this.extraction, this.words.section, this.catalogue, this.lengthStyle)}`;
-    return html`<svg part="drawing" role="img" aria-label=${spoken} viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}>
-      ${hatchings()}
-      ${drawHousing(geometry, layout)}
+    return svg`${drawHousing(geometry, layout)}
       ${drawShaft(geometry, layout)}
       ${drawBehind(geometry, layout)}
       ${drawSeal(geometry, layout)}
-      ${keyed(`${geometry.mode} ${geometry.driver?.name ?? ''}`, svg`<g class="${geometry.mode === 'taking out' ? 'drill' : 'driver'} moved">${tool}</g>`)}
-      ${marks === null ? nothing : detailMark(geometry, layout)}
-      ${drawDimensions(geometry, layout, dimensions, options)}
+      ${slidIn(geometry, tool)}`;
+  }
+
+  /** The joints that are magnified, with their letters. */
+  protected details(geometry: SectionGeometry, { x, y }: SectionLayout): readonly SectionDetail[] {
+    const { depthMm, widthMm, boreMm, outsideMm } = geometry;
+    const marks = gapMarksOf(this.check, outsideMm, this.words.section);
+    return marks === null ? [] : [{ letter: 'A', name: '', marks, hatches: ['housing', 'steel'], x: x(depthMm + widthMm * 0.62), y: y(boreMm / 2) }];
+  }
+
+  protected spoken(geometry: SectionGeometry): string {
+    return `${this.words.section.title}. ${describeSection(geometry, this.extraction, this.words.section, this.catalogue, this.lengthStyle)}`;
+  }
+
+  protected isStandIn({ known }: SectionGeometry): boolean {
+    return !(known.shaft && known.bore && known.width);
+  }
+
+  /** What is drawn, in a few words. */
+  protected what(geometry: SectionGeometry): string {
+    const words = this.words.section;
+    if (this.isStandIn(geometry)) return words.standIn;
+    return geometry.mode === 'taking out' ? words.takingOut : `${words.asDriven} ${geometry.driver?.name ?? words.spokenNoDriver}`;
+  }
+
+  private drawing(geometry: SectionGeometry, settled: SettledDimensions, details: readonly SectionDetail[]): TemplateResult {
+    const { layout } = settled;
+    return html`<svg part="drawing" role="img" aria-label=${this.spoken(geometry)} viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}>
+      ${hatchings()}
+      ${this.parts(geometry, layout)}
+      ${details.map(detailMark)}
+      ${drawDimensions(settled)}
     </svg>`;
   }
 
-  private detail(marks: GapMarks, layout: SectionLayout): TemplateResult {
-    const drawing = drawGap(marks, { width: layout.width, sectionPxPerMm: layout.pxPerMm, words: this.words.section, style: this.lengthStyle });
-    return html`<svg part="detail" role="img" aria-label=${this.detailText(marks)} viewBox="0 0 ${layout.width} ${gapHeight}" width=${layout.width} height=${gapHeight}>${hatchings()}${drawing}</svg>`;
+  private detail({ letter, name, marks, hatches }: SectionDetail, layout: SectionLayout): TemplateResult {
+    const drawing = drawGap(marks, { letter, hatches, width: layout.width, sectionPxPerMm: layout.pxPerMm, words: this.words.section, style: this.lengthStyle });
+    return html`<svg part="detail" role="img" aria-label="${name === '' ? '' : `${name}: `}${this.detailText(marks)}" viewBox="0 0 ${layout.width} ${gapHeight}" width=${layout.width} height=${gapHeight}>${hatchings()}${drawing}</svg>`;
   }
 
-  private detailText({ interference, bore }: GapMarks): string {
+  private detailText({ interference, outer }: GapMarks): string {
     const words = this.words.section;
-    if (interference === null) return bore === null ? words.notMeasured : words.detail;
+    if (interference === null) return outer.read === null ? words.notMeasured : words.detail;
     const um = (value: number) => writeValue('valueUm', Math.abs(value), this.lengthStyle);
     const { lowUm, highUm } = interference;
     if (highUm <= 0) return `${words.gap}: ${um(highUm)} ${words.upTo} ${um(lowUm)} ${words.onDiameter}`;
@@ -137,16 +185,14 @@ export class SeatSection extends LitElement {
     return `${words.hold}: ${um(lowUm)} ${words.upTo} ${um(highUm)} ${words.onDiameter}`;
   }
 
-  private caption(geometry: SectionGeometry, layout: SectionLayout, marks: GapMarks | null): TemplateResult {
+  private caption(geometry: SectionGeometry, layout: SectionLayout, details: readonly SectionDetail[]): TemplateResult {
     const words = this.words.section;
-    const isStandIn = !(geometry.known.shaft && geometry.known.bore && geometry.known.width);
-    const what = isStandIn ? words.standIn : geometry.mode === 'taking out' ? words.takingOut : `${words.asDriven} ${geometry.driver?.name ?? words.spokenNoDriver}`;
     const barMm = this.lengthUnit === 'in' ? 12.7 : 10;
     const barPx = barMm * layout.pxPerMm;
     return html`<figcaption>
-      <span class="chosen">${what}</span>
-      ${marks?.interference == null ? nothing : html`<span>${this.detailText(marks)}</span>`}
-      <span>${this.lengthUnit === 'in' ? words.inInches : words.inMm}${isStandIn ? nothing : html`, ${words.scaleBar}: <svg class="bar" aria-hidden="true" width=${barPx + 2} height="9" viewBox="0 0 ${barPx + 2} 9"><path class="thin" d="M1 1V8M1 4.5H${barPx + 1}M${barPx + 1} 1V8"></path></svg> ${this.lengthUnit === 'in' ? '1/2 in' : '10 mm'}`}</span>
+      <span class="chosen">${this.what(geometry)}</span>
+      ${details.filter(({ marks }) => marks.interference !== null).map(({ letter, name, marks }) => html`<span>${name === '' ? '' : html`<b>${letter}</b> ${name}: `}${this.detailText(marks)}</span>`)}
+      <span>${this.lengthUnit === 'in' ? words.inInches : words.inMm}${this.isStandIn(geometry) ? nothing : html`, ${words.scaleBar}: <svg class="bar" aria-hidden="true" width=${barPx + 2} height="9" viewBox="0 0 ${barPx + 2} 9"><path class="thin" d="M1 1V8M1 4.5H${barPx + 1}M${barPx + 1} 1V8"></path></svg> ${this.lengthUnit === 'in' ? '1/2 in' : '10 mm'}`}</span>
     </figcaption>`;
   }
 
@@ -169,11 +215,25 @@ export class SeatSection extends LitElement {
   }
 }
 
-/** The ring around the place that the detail enlarges, with its letter. */
-function detailMark({ depthMm, widthMm, boreMm }: SectionGeometry, { x, y }: SectionLayout): TemplateResult {
-  const cx = x(depthMm + widthMm * 0.62);
-  const cy = y(boreMm / 2);
-  return svg`<circle class="mark-ring" cx=${cx} cy=${cy} r="11"></circle><text class="mark-letter" x=${cx + 15} y=${cy - 9}>A</text>`;
+/** A joint that is magnified below the drawing, and where it is in it. */
+export interface SectionDetail {
+  readonly letter: string;
+  /** What meets there; '' where there is but one. */
+  readonly name: string;
+  readonly marks: GapMarks;
+  readonly hatches: readonly [outer: string, inner: string];
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A tool that slides to its place when another one is drawn. */
+export function slidIn({ mode, driver }: SectionGeometry, tool: SVGTemplateResult | ''): DirectiveResult {
+  return keyed(`${mode} ${driver?.name ?? ''}`, svg`<g class="tool moved">${tool}</g>`);
+}
+
+/** The ring around the place that a detail enlarges, with its letter. */
+function detailMark({ letter, x, y }: SectionDetail): SVGTemplateResult {
+  return svg`<circle class="mark-ring" cx=${x} cy=${y} r="11"></circle><text class="mark-letter" x=${x + 15} y=${y - 9}>${letter}</text>`;
 }
 
 declare global {

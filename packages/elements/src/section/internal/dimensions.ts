@@ -3,7 +3,7 @@ import type { ElementWords } from '../../words/element-words.js';
 import type { SectionGeometry } from './section-geometry.js';
 import type { SealCheckOutput } from '@seatwright/core/seal';
 
-export type DimensionName = 'shaft' | 'bore' | 'width' | 'depth' | 'hole-circle' | 'drill' | 'drill-stop' | 'driver-outside' | 'driver-inside' | 'room';
+export type DimensionName = 'shaft' | 'bore' | 'width' | 'depth' | 'hole-circle' | 'drill' | 'drill-stop' | 'driver-outside' | 'driver-inside' | 'room' | 'bearing-bore' | 'bearing-outside' | 'bearing-width';
 
 /** One dimension of the drawing: what it is called, what it measures, and which entry of a position it stands for. */
 export interface SectionDimension {

@@ -2,10 +2,13 @@ import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { writeLength } from '@seatwright/core/quantity';
 import type { ElementWords } from '../../words/element-words.js';
 import type { LengthStyle } from './dimensions.js';
-import { rangeOf, roundMagnification, type GapMarks } from './gap-marks.js';
+import { rangeOf, roundMagnification, type GapMarks, type GapSide } from './gap-marks.js';
 import { round } from './path.js';
 
 interface Options {
+  readonly letter: string;
+  /** Hatchings of the outer and the inner part. */
+  readonly hatches: readonly [outer: string, inner: string];
   readonly width: number;
   /** Scale of the section that the detail belongs to. */
   readonly sectionPxPerMm: number;
@@ -16,7 +19,7 @@ interface Options {
 interface Label {
   readonly y: number;
   readonly text: string;
-  readonly mark: 'seal' | 'bore' | 'doubt' | 'nominal' | 'wanted';
+  readonly mark: 'made' | 'read' | 'doubt' | 'nominal' | 'wanted';
 }
 
 const plotTop = 30;
@@ -30,10 +33,10 @@ export function magnificationOf(marks: GapMarks, sectionPxPerMm: number): number
 }
 
 /**
- * The outside of the seal against the bore, magnified: housing above, seal below, as in the section.
- * Three different marks: a box for where the seal's outside may lie, a solid band for what was read in the bore, a bar with ends for the doubt.
+ * Two parts where they meet, magnified: the outer one above on the left, the inner one below on the right, as in the section.
+ * Three different marks: a dashed box for where a part may be made, a solid band for what was read, a bar with ends for the doubt.
  */
-export function drawGap(marks: GapMarks, { width, sectionPxPerMm, words, style }: Options): SVGTemplateResult {
+export function drawGap(marks: GapMarks, { letter, hatches, width, sectionPxPerMm, words, style }: Options): SVGTemplateResult {
   const magnification = magnificationOf(marks, sectionPxPerMm);
   const pxPerUm = (magnification * sectionPxPerMm) / 2000;
   const { lowUm, highUm } = rangeOf(marks);
@@ -42,59 +45,53 @@ export function drawGap(marks: GapMarks, { width, sectionPxPerMm, words, style }
   const left = 8;
   const right = Math.min(Math.round(width * (width < 340 ? 0.3 : 0.4)), 230);
   const split = Math.round(left + (right - left) * 0.5);
-  const bottom = plotTop + plotHeight;
   return svg`
-    <text class="detail" x=${left} y="17">A</text>
+    <text class="detail" x=${left} y="17">${letter}</text>
     <text class="caption" x=${left + 18} y="17">${words.detail.replace('{times}', String(magnification))}</text>
     <rect class="paper" x=${left} y=${plotTop} width=${right - left} height=${plotHeight}></rect>
-    ${drawHousingSide(marks, y, left, split)}
-    ${drawSealSide(marks, y, split, right, bottom)}
+    ${drawSide(marks.outer, y, left, split, { edgeY: plotTop, hatch: hatches[0] })}
+    ${drawSide(marks.inner, y, split, right, { edgeY: plotTop + plotHeight, hatch: hatches[1] })}
     <path class="axis" d="M${left - 5} ${y(0)}H${right + 6}"></path>
-    ${drawDoubt(marks, y, (left + split) / 2)}
+    ${drawDoubt(marks.outer, y, (left + split) / 2)}${drawDoubt(marks.inner, y, (split + right) / 2)}
     <rect class="frame" x=${left} y=${plotTop} width=${right - left} height=${plotHeight}></rect>
     ${drawLabels(labelsOf(marks, y, words, style), right, width)}`;
 }
 
-function drawHousingSide({ bore, wanted }: GapMarks, y: (um: number) => number, left: number, split: number): SVGTemplateResult | '' {
-  const width = split - left;
-  if (bore !== null) {
-    const top = Math.min(y(bore.highUm), y(bore.meanUm) - 1.5);
-    const low = Math.max(y(bore.lowUm), y(bore.meanUm) + 1.5);
-    return svg`<rect fill="url(#housing)" x=${left} y=${plotTop} width=${width} height=${Math.max(top - plotTop, 0)}></rect>
-      <rect class="ink" x=${left} y=${top} width=${width} height=${low - top}></rect>`;
-  }
-  if (wanted === null) return '';
-  return svg`<rect fill="url(#housing)" x=${left} y=${plotTop} width=${width} height=${Math.max(y(wanted.highUm) - plotTop, 0)} opacity="0.5"></rect>
-    <rect class="thin dash nofill" x=${left} y=${y(wanted.highUm)} width=${width} height=${y(wanted.lowUm) - y(wanted.highUm)}></rect>`;
+/** One part from its surface to the edge of the plot that it comes from. */
+function drawSide({ made, read, wanted }: GapSide, y: (um: number) => number, left: number, right: number, { edgeY, hatch }: { readonly edgeY: number; readonly hatch: string }): SVGTemplateResult | '' {
+  const band = read ?? made ?? wanted;
+  if (band === null) return '';
+  const width = right - left;
+  const isAbove = edgeY === plotTop;
+  const top = read === null ? y(band.highUm) : Math.min(y(band.highUm), y(read.meanUm) - 1.5);
+  const low = read === null ? Math.max(y(band.lowUm), top + 1) : Math.max(y(band.lowUm), y(read.meanUm) + 1.5);
+  const surface = isAbove ? top : low;
+  const body = svg`<rect fill="url(#${hatch})" x=${left} y=${isAbove ? edgeY : surface} width=${width} height=${Math.max(Math.abs(surface - edgeY), 0)} opacity=${read === null && made === null ? 0.5 : 1}></rect>`;
+  if (read !== null) return svg`${body}<rect class="ink" x=${left} y=${top} width=${width} height=${low - top}></rect>`;
+  if (made !== null) return svg`${body}<path class="edge" d="M${left} ${surface}H${right}"></path><rect fill="url(#doubt)" class="box" x=${left} y=${top} width=${width} height=${low - top}></rect>`;
+  return svg`${body}<rect class="thin dash nofill" x=${left} y=${top} width=${width} height=${low - top}></rect>`;
 }
 
-function drawSealSide({ seal }: GapMarks, y: (um: number) => number, split: number, right: number, bottom: number): SVGTemplateResult | '' {
-  if (seal === null) return '';
-  const width = right - split;
-  const sure = Math.max(plotTop, y(seal.lowUm));
-  return svg`<rect fill="url(#steel)" x=${split} y=${sure} width=${width} height=${Math.max(bottom - sure, 0)}></rect>
-    <path class="edge" d="M${split} ${sure}H${right}"></path>
-    <rect fill="url(#doubt)" class="box" x=${split} y=${y(seal.highUm)} width=${width} height=${Math.max(y(seal.lowUm) - y(seal.highUm), 1)}></rect>`;
-}
-
-function drawDoubt({ bore }: GapMarks, y: (um: number) => number, x: number): SVGTemplateResult | '' {
-  if (bore === null) return '';
-  const top = y(bore.meanUm + bore.uncertaintyUm);
-  const low = y(bore.meanUm - bore.uncertaintyUm);
+function drawDoubt({ read }: GapSide, y: (um: number) => number, x: number): SVGTemplateResult | '' {
+  if (read === null) return '';
+  const top = y(read.meanUm + read.uncertaintyUm);
+  const low = y(read.meanUm - read.uncertaintyUm);
   const path = `M${x} ${top}V${low}M${x - 9} ${top}H${x + 9}M${x - 9} ${low}H${x + 9}`;
   return svg`<path class="halo" d=${path}></path><path class="whisker" d=${path}></path>`;
 }
 
-function labelsOf({ seal, bore, wanted, nominalMm }: GapMarks, y: (um: number) => number, words: ElementWords['section'], style: LengthStyle): readonly Label[] {
+function labelsOf({ outer, inner, nominalMm }: GapMarks, y: (um: number) => number, words: ElementWords['section'], style: LengthStyle): readonly Label[] {
   const size = (um: number) => bare(writeLength(nominalMm + um / 1000, sizeStyle(style)));
   const span = (low: number, high: number) => (size(low) === size(high) ? size(low) : `${size(low)} ${words.upTo} ${size(high)}`);
   const labels: Label[] = [{ y: y(0), mark: 'nominal', text: `ø ${bare(writeLength(nominalMm, sizeStyle(style))).replace(/[.,]?0+$/, '')}` }];
-  if (seal !== null) labels.push({ y: y((seal.lowUm + seal.highUm) / 2), mark: 'seal', text: `${words.sealAsMade} ${span(seal.lowUm, seal.highUm)}` });
-  if (bore !== null) {
-    labels.push({ y: y(bore.meanUm), mark: 'bore', text: `${words.boreRead} ${span(bore.lowUm, bore.highUm)}` });
-    labels.push({ y: y(bore.meanUm - bore.uncertaintyUm), mark: 'doubt', text: `${words.doubt} ± ${bare(writeLength(bore.uncertaintyUm / 1000, sizeStyle(style)))}` });
+  for (const { made, read, wanted } of [outer, inner]) {
+    if (made !== null) labels.push({ y: y((made.lowUm + made.highUm) / 2), mark: 'made', text: `${made.label} ${span(made.lowUm, made.highUm)}` });
+    if (read !== null) {
+      labels.push({ y: y(read.meanUm), mark: 'read', text: `${read.label} ${span(read.lowUm, read.highUm)}` });
+      labels.push({ y: y(read.meanUm - read.uncertaintyUm), mark: 'doubt', text: `${words.doubt} ± ${bare(writeLength(read.uncertaintyUm / 1000, sizeStyle(style)))}` });
+    }
+    if (wanted !== null) labels.push({ y: y((wanted.lowUm + wanted.highUm) / 2), mark: 'wanted', text: `${wanted.label} ${span(wanted.lowUm, wanted.highUm)}` });
   }
-  if (wanted !== null) labels.push({ y: y((wanted.lowUm + wanted.highUm) / 2), mark: 'wanted', text: `${words.boreWanted} ${span(wanted.lowUm, wanted.highUm)}` });
   return labels.sort((a, b) => a.y - b.y);
 }
 
@@ -126,9 +123,9 @@ function fit(text: string, room: number): string | typeof nothing {
 
 function key(mark: Label['mark'], x: number, y: number): SVGTemplateResult {
   switch (mark) {
-    case 'seal':
+    case 'made':
       return svg`<rect class="box" fill="url(#doubt)" x=${x - 6} y=${y - 5} width="12" height="10"></rect>`;
-    case 'bore':
+    case 'read':
       return svg`<rect class="ink" x=${x - 6} y=${y - 2.5} width="12" height="5"></rect>`;
     case 'doubt':
       return svg`<path class="whisker" d="M${x} ${y - 6}V${y + 6}M${x - 4} ${y - 6}H${x + 4}M${x - 4} ${y + 6}H${x + 4}"></path>`;

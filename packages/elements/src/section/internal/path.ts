@@ -26,12 +26,13 @@ export function breakLine([x1, y1]: Point, [x2, y2]: Point): string {
   return path;
 }
 
-/** The hatchings of one drawing: `housing`, `steel`, `driver`, `rubber`, `doubt`. */
+/** The hatchings of one drawing: `housing`, `steel`, `driver`, `ring`, `rubber`, `doubt`. */
 export function hatchings(): SVGTemplateResult {
   return svg`<defs>
     <pattern id="housing" width="8" height="8" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V8"></path></pattern>
     <pattern id="driver" width="6.5" height="6.5" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)"><path class="hatch" d="M0 0V6.5"></path></pattern>
     <pattern id="steel" width="3.4" height="3.4" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)"><path class="hatch" d="M0 0V3.4"></path></pattern>
+    <pattern id="ring" width="4.6" height="4.6" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)"><path class="hatch" d="M0 0V4.6"></path></pattern>
     <pattern id="rubber" width="2.6" height="2.6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch dense" d="M0 0V2.6M0 0H2.6"></path></pattern>
     <pattern id="doubt" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)"><path class="hatch" d="M0 0V5"></path></pattern>
   </defs>`;

@@ -12,7 +12,7 @@ export interface SectionDriver extends Pick<Candidate, 'name' | 'outsideMm' | 'i
   readonly collarOutsideMm?: number | null | undefined;
 }
 
-export type SectionMode = 'as driven' | 'taking out';
+export type SectionMode = 'as driven' | 'taking out' | 'bearing in' | 'bearing out';
 
 export interface SectionInput {
   readonly situation: SectionSituation | null;
@@ -121,7 +121,7 @@ export function sectionGeometry({ situation, extraction, seating, driver, mode }
     shaftEnd: shaftEndOf(end),
     obstacles: shaft?.obstacles ?? [],
     wearTrack: situation?.wearTrack?.fromFaceMm === undefined ? null : { fromFaceMm: situation.wearTrack.fromFaceMm, widthMm: situation.wearTrack.widthMm ?? 0.6 },
-    driver: mode === 'taking out' || driver === null ? null : drawnDriver(driver, depth.mm),
+    driver: mode !== 'as driven' || driver === null ? null : drawnDriver(driver, depth.mm),
     drill: mode === 'taking out' ? drawnDrill(extraction, depth.mm, widthMm) : null,
   };
 }
@@ -147,7 +147,8 @@ function shaftEndOf(end: NonNullable<SectionSituation['shaft']>['leadIn']): Sect
   return { dropMm: 0, lengthMm: 0 };
 }
 
-function drawnDriver(driver: SectionDriver, depthMm: number): DrawnDriver {
+/** A driver at its end position, by sizes in the middle of what they may be. */
+export function drawnDriver(driver: SectionDriver, depthMm: number): DrawnDriver {
   const middle = ({ low, high }: { readonly low: number; readonly high: number }) => (low + high) / 2;
   return {
     name: driver.name,

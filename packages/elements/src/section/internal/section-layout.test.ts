@@ -1,19 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { englishWords } from '../../words/english.js';
 import { drawnLength } from './dimensions.js';
 import { gapMarksOf, rangeOf, roundMagnification } from './gap-marks.js';
 import { sectionGeometry, type SectionSituation } from './section-geometry.js';
-import { layoutSection } from './section-layout.js';
+import { extentOf, layoutSection } from './section-layout.js';
 
 const geometryOf = (situation: SectionSituation | null) => sectionGeometry({ situation, extraction: null, seating: null, driver: null, mode: 'as driven' });
 
 describe('the section drawing', () => {
   it('is to scale, the same along and across, and keeps on its paper', () => {
-    const sizes = fc.record({ shaftMm: fc.integer({ min: 4, max: 400 }), ringMm: fc.integer({ min: 2, max: 25 }), widthMm: fc.integer({ min: 2, max: 25 }), depthMm: fc.integer({ min: -5, max: 30 }), width: fc.constantFrom(300, 358, 620, 760, 1000), isCompact: fc.boolean() });
+    const sizes = fc.record({ shaftMm: fc.integer({ min: 4, max: 400 }), ringMm: fc.integer({ min: 2, max: 25 }), widthMm: fc.integer({ min: 2, max: 25 }), depthMm: fc.integer({ min: -5, max: 30 }), width: fc.constantFrom(300, 358, 620, 760, 1000), isCompact: fc.boolean(), rows: fc.integer({ min: 1, max: 3 }) });
     fc.assert(
-      fc.property(sizes, ({ shaftMm, ringMm, widthMm, depthMm, width, isCompact }) => {
+      fc.property(sizes, ({ shaftMm, ringMm, widthMm, depthMm, width, isCompact, rows }) => {
         const geometry = geometryOf({ seal: { shaftMm, outsideMm: shaftMm + 2 * ringMm, widthMm }, seat: { kind: 'depth', depthMm } });
-        const layout = layoutSection(geometry, { width, isCompact });
+        const layout = layoutSection(extentOf(geometry), { width, isCompact, rows });
         const across = layout.y(shaftMm / 2) - layout.y(shaftMm / 2 + ringMm);
         const along = layout.x(depthMm + widthMm) - layout.x(depthMm);
         expect(across / ringMm).toBeCloseTo(layout.pxPerMm, 6);
@@ -22,7 +23,7 @@ describe('the section drawing', () => {
         expect(layout.x(depthMm + widthMm)).toBeLessThan(width);
         expect(layout.y(shaftMm / 2 + ringMm)).toBeGreaterThan(layout.topY);
         expect(layout.y(shaftMm / 2)).toBeLessThan(layout.axisY);
-        expect(layout.height).toBeLessThan(440);
+        expect(layout.height).toBeLessThan(440 + 26 * (rows - 1));
       }),
       { numRuns: 200 },
     );
@@ -52,10 +53,10 @@ describe('the magnified detail', () => {
   });
 
   it('has room for every mark', () => {
-    const marks = { nominalMm: 35, seal: { lowUm: 80, highUm: 200 }, bore: { lowUm: 9, highUm: 15, meanUm: 12, uncertaintyUm: 50 }, wanted: null, interference: null };
+    const marks = { nominalMm: 35, inner: { made: { lowUm: 80, highUm: 200, label: 'seal' }, read: null, wanted: null }, outer: { made: null, read: { lowUm: 9, highUm: 15, meanUm: 12, uncertaintyUm: 50, label: 'bore' }, wanted: null }, interference: null };
     const { lowUm, highUm } = rangeOf(marks);
     expect(lowUm).toBeLessThan(12 - 50);
     expect(highUm).toBeGreaterThan(200);
-    expect(gapMarksOf(null, 35)).toBeNull();
+    expect(gapMarksOf(null, 35, englishWords.section)).toBeNull();
   });
 });

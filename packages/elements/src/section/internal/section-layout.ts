@@ -22,30 +22,45 @@ export interface SectionLayout {
 interface Paper {
   readonly width: number;
   readonly isCompact: boolean;
+  /** Rows of dimensions under the axis. */
+  readonly rows: number;
+}
+
+/** How far what is drawn reaches: radii from the axis, and along it from the housing face outward and inward. */
+export interface SectionExtent {
+  readonly innerRadiusMm: number;
+  readonly outerRadiusMm: number;
+  readonly outMm: number;
+  readonly reachMm: number;
+  /** Free paper right of it, for diameters. */
+  readonly rightPx: number;
 }
 
 const cutPx = 16;
 const topPad = 4;
+const rowPx = 26;
+
+/** Height of a row of dimensions under the axis. */
+export function rowYOf({ axisY, isCompact }: Pick<SectionLayout, 'axisY' | 'isCompact'>, row: number): number {
+  return axisY + (isCompact ? 6 : 27) + row * rowPx;
+}
 
 /** Chooses the largest scale at which everything that matters fits, and shows the rest of the shaft with what is left. */
-export function layoutSection(geometry: SectionGeometry, { width, isCompact }: Paper): SectionLayout {
-  const { shaftMm, boreMm, depthMm, widthMm, mode } = geometry;
-  const ringMm = (boreMm - shaftMm) / 2;
-  const below = isCompact ? 10 : mode === 'taking out' ? 64 : 40;
-  const most = isCompact ? 118 : width < 520 ? width * 0.68 : Math.min(width * 0.6, 430);
+export function layoutSection({ innerRadiusMm, outerRadiusMm, outMm, reachMm, rightPx }: SectionExtent, { width, isCompact, rows }: Paper): SectionLayout {
+  const ringMm = outerRadiusMm - innerRadiusMm;
+  const below = isCompact ? 10 : 14 + rowPx * rows;
+  const most = isCompact ? 118 : (width < 520 ? width * 0.68 : Math.min(width * 0.6, 430)) + rowPx * (rows - 1);
   const wallPx = Math.min(Math.max(most * 0.15, 16), 54);
-  const isBroken = shaftMm / 2 > 1.8 * ringMm;
-  const shaftShownMm = isBroken ? 1.2 * ringMm : shaftMm / 2;
+  const isBroken = innerRadiusMm > 1.8 * ringMm;
+  const shaftShownMm = isBroken ? 1.2 * ringMm : innerRadiusMm;
   const fixedHeight = topPad + wallPx + below + (isBroken ? cutPx : 0);
-  const side = isCompact ? { left: 6, driver: 34, right: 8 } : { left: 62, driver: width < 520 ? 30 : 60, right: 58 };
-  const reachMm = Math.max(depthMm, 0) + widthMm + beyondMm(geometry);
-  const outMm = Math.max(-depthMm, 0);
+  const side = isCompact ? { left: 6, driver: 34, right: 8 } : { left: 62, driver: width < 520 ? 30 : 60, right: rightPx };
   const pxPerMm = Math.min((most - fixedHeight) / (ringMm + shaftShownMm), (width - side.left - side.driver - side.right) / (reachMm + outMm));
   const height = Math.round(fixedHeight + pxPerMm * (ringMm + shaftShownMm));
   const spare = width - side.left - side.driver - side.right - (reachMm + outMm) * pxPerMm;
   const faceX = side.left + side.driver + outMm * pxPerMm + spare * 0.66;
   const axisY = height - below;
-  const brokenBelowMm = isBroken ? shaftMm / 2 - shaftShownMm : 0;
+  const brokenBelowMm = isBroken ? innerRadiusMm - shaftShownMm : 0;
   return {
     width,
     height,
@@ -60,6 +75,12 @@ export function layoutSection(geometry: SectionGeometry, { width, isCompact }: P
     x: (mm) => faceX + mm * pxPerMm,
     y: (radiusMm) => (radiusMm <= 0 ? axisY : axisY - (isBroken ? cutPx : 0) - (radiusMm - brokenBelowMm) * pxPerMm),
   };
+}
+
+/** What a seal needs: its ring, and a good part of what lies behind it. */
+export function extentOf(geometry: SectionGeometry): SectionExtent {
+  const { shaftMm, boreMm, depthMm, widthMm } = geometry;
+  return { innerRadiusMm: shaftMm / 2, outerRadiusMm: boreMm / 2, outMm: Math.max(-depthMm, 0), reachMm: Math.max(depthMm, 0) + widthMm + beyondMm(geometry), rightPx: 58 };
 }
 
 /** How much is shown behind the seal: the room there and a good part of what ends it. */
