@@ -94,13 +94,22 @@ describe('a backup', () => {
 
   const given = (page: Page, text: string) => page.locator('input[type=file]').setInputFiles({ name: 'backup.json', mimeType: 'application/json', buffer: Buffer.from(text) });
 
+  const kept = (page: Page) => page.locator('.kept .shelf strong').allInnerTexts();
+  const winchKept = async (page: Page) => {
+    await openSample(page, 'Winch gearbox');
+    await speed(page, '900');
+    await allKept(page);
+    await page.getByRole('button', { name: /Sheets$/ }).click();
+  };
+
   it('brings every sheet to another device, once, and leaves alone what is there', async () => {
     const text = await made();
     const { page, context, troubles } = await bench.open();
     await given(page, text);
-    await page.getByRole('status').getByText('Sheets taken in: 1; here already: 0.').waitFor();
+    await page.getByRole('status').getByText('Taken in: sheets 1, tubes and sockets 0; here already: 0.').waitFor();
     await given(page, text);
-    await page.getByRole('status').getByText('Sheets taken in: 0; here already: 1.').waitFor();
+    await page.getByRole('button', { name: 'Add it to what is here' }).click();
+    await page.getByRole('status').getByText('Taken in: sheets 0, tubes and sockets 0; here already: 1.').waitFor();
     await page.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).click();
     await unfold(page, 'How it runs');
     expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('1725');
@@ -108,7 +117,51 @@ describe('a backup', () => {
     await context.close();
   });
 
-  it.each([['cut off', (text: string) => text.slice(0, -300), 'cut off'], ['altered', (text: string) => text.replace('1725', '1726'), 'checksum'], ['of a newer page', (text: string) => text.replace('"version":1', '"version":9'), 'newer version']])('that is %s changes nothing and says why', async (_, spoil, why) => {
+  it('takes the place of what is here only when told to; what was here is set aside, survives a reload, and comes back', async () => {
+    const text = await made();
+    const { page, context, troubles } = await bench.open();
+    await winchKept(page);
+    await given(page, text);
+    await page.getByText('Sheets: 1; tubes and sockets: 0.').waitFor();
+    expect((await kept(page)).join()).toContain('Landing winch');
+    await page.getByRole('button', { name: 'Leave it' }).click();
+    expect((await kept(page)).join()).toContain('Landing winch');
+    await given(page, text);
+    await page.getByRole('button', { name: 'Put it in place of what is here' }).click();
+    await page.getByRole('status').getByText('In place now: sheets 1').waitFor();
+    expect((await kept(page)).join()).toMatch(/^Bilge pump 2/);
+    await page.reload();
+    await page.getByText(/Set aside on .*: sheets 1, tubes and sockets 0/).waitFor();
+    await page.getByRole('button', { name: 'Put them back' }).click();
+    await expect.poll(async () => (await kept(page)).join()).toMatch(/^Landing winch/);
+    // And forth again: what was put away by putting back is not lost either.
+    await page.getByRole('button', { name: 'Put them back' }).click();
+    await expect.poll(async () => (await kept(page)).join()).toMatch(/^Bilge pump 2/);
+    page.on('dialog', (dialog) => void dialog.accept());
+    await page.getByRole('button', { name: 'Drop them' }).click();
+    await expect.poll(() => page.locator('.aside').count()).toBe(0);
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
+  it('put in place of a sheet that is open does not take the pen away: it goes on as a copy', async () => {
+    const text = await made();
+    const { page, context } = await bench.open();
+    await given(page, text);
+    await page.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).click();
+    await speed(page, '1111');
+    await allKept(page);
+    await page.getByRole('button', { name: /Sheets$/ }).click();
+    await given(page, text);
+    await page.getByRole('button', { name: 'Put it in place of what is here' }).click();
+    await page.getByRole('status').getByText('In place now').waitFor();
+    await page.getByRole('button', { name: /^Back to the open sheet/ }).click();
+    await speed(page, '1112');
+    await page.getByRole('status').getByText('Kept as a copy').waitFor();
+    await context.close();
+  });
+
+  it.each([['cut off', (text: string) => text.slice(0, -300), 'cut off'], ['altered', (text: string) => text.replace('1725', '1726'), 'checksum'], ['of a newer page', (text: string) => text.replace('"version":2', '"version":9'), 'newer version']])('that is %s changes nothing and says why', async (_, spoil, why) => {
     const text = await made();
     const { page, context } = await bench.open();
     await given(page, spoil(text));
@@ -126,7 +179,7 @@ describe('a backup', () => {
       document.querySelector('bench-app')?.dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, bubbles: true, cancelable: true }));
     }, content);
     await drop(text);
-    await page.getByRole('status').getByText('Sheets taken in: 1').waitFor();
+    await page.getByRole('status').getByText('Taken in: sheets 1').waitFor();
     await drop(readFileSync(new URL('../../apps/bench/public/samples/winch-gearbox.json', import.meta.url), 'utf8'));
     await page.locator('section.verdict seat-verdict .stamp').waitFor();
     await context.close();

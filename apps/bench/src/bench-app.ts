@@ -1,10 +1,15 @@
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import type { BenchSheet } from './bench-sheet.js';
-import { emptyWorkshop, placesIn } from './document/places.js';
+import { emptyWorkshop, placesIn, type Place } from './document/places.js';
 import type { JsonObject } from './document/raw-document.js';
 import { sampleAddress, type Sample } from './samples.js';
-import { KeptSheets, type KeptSheet } from './keeping/kept-sheets.js';
+import type { BackupContents } from './keeping/backup.js';
+import { DeviceStore, type Hindrance, type SetAside } from './keeping/device-store.js';
+import { KeptSheets, titleOf, type KeptSheet } from './keeping/kept-sheets.js';
+import { OwnTools, toolsForNewJob, type OwnTool } from './keeping/own-tools.js';
+import type { KnownSheet } from './keeping/keeper.js';
+import { heldInTab } from './keeping/tab-reserve.js';
 import { carriesJob, saysBackup } from './sharing/marks.js';
 import { startView } from './view/start-view.js';
 import { words } from './words.js';
@@ -22,13 +27,22 @@ export class BenchApp extends LitElement {
   @state() private isOpening = false;
   @state() private kept: readonly KeptSheet[] = [];
   @state() private due: ReadonlyMap<string, string> = new Map();
-  @state() private keepsNothing = false;
+  /** Why nothing of what is kept here can be shown or kept; null where all is well. */
+  @state() private hindrance: Hindrance | null = null;
+  /** The tubes and sockets of the person at this device. */
+  @state() private own: readonly OwnTool[] = [];
+  /** A backup that was opened, until it is known what to do with it. */
+  @state() private backup: BackupContents | null = null;
+  /** What a restored backup took the place of. */
+  @state() private aside: SetAside | null = null;
   /** What was done, where there is something to say. */
   @state() private news = '';
   /** A job that came with the address, until it is opened or left. */
   @state() private arrived: JsonObject | null = null;
   @state() private isDraggedOver = false;
-  private readonly sheets = KeptSheets.open();
+  private readonly store = new DeviceStore();
+  private readonly sheets = new KeptSheets(this.store);
+  private readonly tools = new OwnTools(this.store);
   @query('bench-sheet') private sheet!: BenchSheet | null;
 
   /** The page is the sheet: its style sheet, its print sheet and its anchors work on plain elements. */
@@ -39,8 +53,9 @@ export class BenchApp extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     whenIdle(() => void loadSheet().catch(() => undefined));
+    this.store.addEventListener('opened', this.storeOpened);
     void this.lookAtKept();
-    void this.lookAtAddress();
+    void this.lookAtHeld().catch(() => { this.fault = words.start.notLoaded; }).then(() => this.lookAtAddress());
     window.addEventListener('hashchange', this.addressChanged);
     this.addEventListener('dragover', this.dragOver);
     this.addEventListener('dragleave', this.dragLeave);
@@ -49,6 +64,7 @@ export class BenchApp extends LitElement {
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    this.store.removeEventListener('opened', this.storeOpened);
     window.removeEventListener('hashchange', this.addressChanged);
     this.removeEventListener('dragover', this.dragOver);
     this.removeEventListener('dragleave', this.dragLeave);
@@ -57,13 +73,17 @@ export class BenchApp extends LitElement {
 
   override render(): TemplateResult {
     const start = this.isAtStart
-      ? startView({ openTitle: this.hasSheet ? (this.sheet?.heading ?? '') : null, fault: this.fault, news: this.news, arrivedTitle: this.arrived === null ? null : titleOfFirst(this.arrived), isOpening: this.isOpening, kept: this.kept, due: this.due, keepsNothing: this.keepsNothing }, {
+      ? startView({ openTitle: this.hasSheet ? (this.sheet?.heading ?? '') : null, fault: this.fault, news: this.news, arrivedTitle: this.arrived === null ? null : titleOfFirst(this.arrived), isOpening: this.isOpening, kept: this.kept, due: this.due, hindrance: this.hindrance, backup: this.backup, aside: this.aside, isEmpty: this.isEmpty }, {
           openSample: (sample) => void this.opening(() => sampleText(sample)),
           openFile: (file) => void this.takeFile(file),
           openArrived: () => void this.openArrived(),
           leaveArrived: () => { this.dropAddress(); },
           backUp: () => void this.backUp(),
-          startEmpty: () => void this.opening(() => Promise.resolve(JSON.stringify(emptyWorkshop()))),
+          startEmpty: () => void this.opening(async () => JSON.stringify(emptyWorkshop(toolsForNewJob(await this.ownTools())))),
+          restore: (way) => void this.restore(way),
+          leaveBackup: () => { this.backup = null; },
+          putBack: () => void this.putBack(),
+          dropAside: () => void this.dropAside(),
           openKept: (sheet) => void this.openKept(sheet),
           removeKept: (sheet) => void this.removeKept(sheet),
           goBack: () => { this.isAtStart = false; },
@@ -77,36 +97,89 @@ export class BenchApp extends LitElement {
     try {
       const [, { openWorkshop }] = await loadSheet();
       const opened = openWorkshop(await read());
-      if ('fault' in opened) this.fault = opened.fault;
-      else this.open(opened.file, await this.sheets);
+      if ('fault' in opened) this.fault = `${words.start.notOpened} ${opened.fault}`;
+      else this.open(opened.file);
     } catch {
       this.fault = words.start.notLoaded;
     }
     this.isOpening = false;
   }
 
-  /** A workshop file is opened; a backup is taken in beside what is here. */
+  /** A workshop file is opened; a backup is taken in at once where nothing is kept yet, and else after it is asked how. */
   private async takeFile(file: File): Promise<void> {
     const text = await file.text();
     if (!saysBackup(text)) return this.opening(() => Promise.resolve(text));
     this.fault = '';
     this.news = '';
-    const { sheetsOf } = await import('./keeping/backup.js');
-    const read = await sheetsOf(text);
-    const kept = await this.sheets;
-    const taken = 'fault' in read || kept === null ? null : await kept.takeIn(read.sheets);
-    if ('fault' in read) this.fault = read.fault;
-    else if (taken === null) this.fault = words.backup.refused;
-    else this.news = words.backup.restored.replace('{count}', String(taken.takenCount)).replace('{same}', String(taken.sameCount));
+    this.backup = null;
     this.isAtStart = true;
+    const { readBackup } = await import('./keeping/backup.js');
+    const read = await readBackup(text);
+    if ('fault' in read) {
+      this.fault = `${words.start.notOpened} ${read.fault}`;
+      return;
+    }
+    this.backup = read;
+    await this.lookAtKept();
+    if (this.isEmpty) await this.restore('add');
+  }
+
+  /** Nothing is kept here yet that a backup could take the place of. */
+  private get isEmpty(): boolean {
+    return this.kept.length === 0 && this.own.length === 0;
+  }
+
+  private async restore(way: 'add' | 'replace'): Promise<void> {
+    const contents = this.backup;
+    if (contents === null) return;
+    const { addBeside, putInPlace } = await import('./keeping/restore.js');
+    const outcome = way === 'add' ? await addBeside(this.store, contents) : await putInPlace(this.store, contents);
+    await this.lookAtKept();
+    if ('hindrance' in outcome) this.fault = words.backup.refused;
+    else {
+      const { sheetCount, toolCount, sameCount } = outcome.value;
+      this.backup = null;
+      this.news = (way === 'add' ? words.backup.added : words.backup.replaced).replace('{sheets}', String(sheetCount)).replace('{tools}', String(toolCount)).replace('{same}', String(sameCount));
+    }
+  }
+
+  private async putBack(): Promise<void> {
+    const { putBack } = await import('./keeping/restore.js');
+    const outcome = await putBack(this.store);
+    await this.lookAtKept();
+    if ('hindrance' in outcome) this.fault = words.backup.refused;
+    else if (outcome.value !== null) this.news = words.backup.replaced.replace('{sheets}', String(outcome.value.sheetCount)).replace('{tools}', String(outcome.value.toolCount));
+  }
+
+  private async dropAside(): Promise<void> {
+    if (!globalThis.confirm(words.backup.dropAsk)) return;
+    const { dropAside } = await import('./keeping/restore.js');
+    if ('hindrance' in (await dropAside(this.store))) this.fault = words.start.notRemoved;
     await this.lookAtKept();
   }
 
   private async backUp(): Promise<void> {
-    const kept = await this.sheets;
-    if (kept === null) return;
-    const [{ backupOf }, { saveFile }, { today }, sheets] = await Promise.all([import('./keeping/backup.js'), import('./sharing/save-file.js'), import('./sheet/compute-sheet.js'), kept.list()]);
-    saveFile(`seatwright-${today()}.json`, await backupOf(sheets, today()));
+    const [{ backupOf }, { saveFile }, { today }, sheets, tools] = await Promise.all([import('./keeping/backup.js'), import('./sharing/save-file.js'), import('./sheet/compute-sheet.js'), this.sheets.list(), this.tools.list()]);
+    if ('hindrance' in sheets || 'hindrance' in tools) this.fault = words.start.keptUnread;
+    else saveFile(`seatwright-${today()}.json`, await backupOf(sheets.value, tools.value, today()));
+  }
+
+  private async ownTools(): Promise<readonly OwnTool[]> {
+    const own = await this.tools.list();
+    return 'value' in own ? own.value : [];
+  }
+
+  /** The sheet that was open here before the page was loaded anew, if the tab holds one. */
+  private async lookAtHeld(): Promise<void> {
+    const held = heldInTab();
+    if (held === null) return;
+    const kept = held.file === null ? await this.sheets.read(held.known.id) : null;
+    const known = kept === null ? held.known : 'value' in kept ? kept.value : undefined;
+    const file = held.file ?? (kept !== null && 'value' in kept ? kept.value?.file : undefined);
+    if (file === undefined) return;
+    await loadSheet();
+    this.open(file, known, held.place);
+    if (held.file !== null) await this.sheet?.keepNow();
   }
 
   /** A job that came in the fragment of the address. */
@@ -127,11 +200,10 @@ export class BenchApp extends LitElement {
     const file = this.arrived;
     if (file === null) return;
     await loadSheet();
-    this.open(file, await this.sheets);
-    // Kept before it leaves the address, and left there where nothing is kept: a reload must not lose it.
-    this.sheet?.keepNow();
+    if (!this.open(file)) return;
     this.arrived = null;
-    if ((await this.sheets) !== null) this.dropAddress();
+    // Kept before it leaves the address, and left there where nothing is kept: a reload must not lose it.
+    if ((await this.sheet?.keepNow()) === true) this.dropAddress();
   }
 
   /** Takes the job out of the address again, so that a reload does not bring it back. */
@@ -158,11 +230,16 @@ export class BenchApp extends LitElement {
     void this.takeFile(file);
   };
 
+  private readonly storeOpened = (): void => void this.lookAtKept();
+
   /** What this device keeps, newest first. */
   private async lookAtKept(): Promise<void> {
-    const sheets = await this.sheets;
-    this.keepsNothing = sheets === null;
-    this.kept = sheets === null ? [] : await sheets.list();
+    const [sheets, tools, aside] = await Promise.all([this.sheets.list(), this.tools.list(), this.store.use((shelves) => shelves.get('aside', 'replaced'))]);
+    this.hindrance = 'hindrance' in sheets ? sheets.hindrance : null;
+    // What was read before stays in sight where it cannot be read again.
+    if ('value' in sheets) this.kept = sheets.value;
+    if ('value' in tools) this.own = tools.value;
+    this.aside = 'value' in aside ? (aside.value ?? null) : null;
     if (this.kept.length > 0) whenIdle(() => void this.lookAtDue().catch(() => undefined));
   }
 
@@ -173,25 +250,35 @@ export class BenchApp extends LitElement {
   }
 
   private async openKept({ id }: KeptSheet): Promise<void> {
-    const sheets = await this.sheets;
-    const sheet = await sheets?.read(id);
-    if (sheets === null || sheet === undefined) return this.lookAtKept();
-    await loadSheet();
-    this.open(sheet.file, sheets, sheet);
+    const sheet = await this.sheets.read(id);
+    if ('hindrance' in sheet || sheet.value === undefined) {
+      this.fault = 'hindrance' in sheet ? words.start.keptUnread : words.start.keptGone;
+      return this.lookAtKept();
+    }
+    try {
+      await loadSheet();
+      this.open(sheet.value.file, sheet.value);
+    } catch {
+      this.fault = words.start.notLoaded;
+    }
   }
 
-  private async removeKept({ id, title }: KeptSheet): Promise<void> {
-    if (!globalThis.confirm(words.start.removeAsk.replace('{title}', title))) return;
-    await (await this.sheets)?.remove(id);
+  private async removeKept(sheet: KeptSheet): Promise<void> {
+    if (!globalThis.confirm(words.start.removeAsk.replace('{title}', titleOf(sheet)))) return;
+    this.fault = 'hindrance' in (await this.sheets.remove(sheet.id)) ? words.start.notRemoved : '';
     await this.lookAtKept();
   }
 
-  private open(file: JsonObject, sheets: KeptSheets | null, known?: KeptSheet): void {
+  /** Opens a sheet, unless another that is open would be lost by it. */
+  private open(file: JsonObject, known?: KeptSheet | KnownSheet, place?: Place): boolean {
+    const { sheet } = this;
+    if (sheet?.wouldBeLost === true && !globalThis.confirm(words.loseAsk.replace('{title}', sheet.heading))) return false;
     this.fault = '';
     this.news = '';
     this.isAtStart = false;
     this.hasSheet = true;
-    this.sheet?.open(file, sheets, known);
+    sheet?.open(file, this.sheets, { ...(known === undefined ? {} : { known }), ...(place === undefined ? {} : { place }) });
+    return true;
   }
 }
 

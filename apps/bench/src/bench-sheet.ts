@@ -10,11 +10,14 @@ import { bearingPartsOf, placesIn, positionPath, sealPartsOf, withPlaceAlone, ty
 import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
 import { computeSheet, fetchWholeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
 import { whenIdle } from './when-idle.js';
-import { Keeper, type KeepingState } from './keeping/keeper.js';
+import { beforeReload } from './keeping/before-reload.js';
+import { isHindered, Keeper, type KeepingState, type KnownSheet } from './keeping/keeper.js';
+import { dropFromTab, holdInTab } from './keeping/tab-reserve.js';
 import type { KeptSheets } from './keeping/kept-sheets.js';
 import { draftSituation } from './sheet/draft-situation.js';
 import { driversOf } from './sheet/drivers-of.js';
 import { dimensionOfKey } from './view/drawing-pane.js';
+import { keepingPanel } from './view/keeping-panel.js';
 import { printSheet } from './view/print-sheet.js';
 import { situationOfSeal, type SheetActions, type SheetContext } from './view/sheet-context.js';
 import { linkOf } from './sharing/share-link.js';
@@ -23,6 +26,18 @@ import { sheetView } from './view/sheet-view.js';
 import { fileName, saveFile } from './sharing/save-file.js';
 import { StripWatch } from './view/strip-watch.js';
 import { words } from './words.js';
+
+/** What is known of a sheet that is opened: where it is kept, and where in it to begin. */
+interface Opening {
+  readonly known?: KnownSheet;
+  readonly place?: Place;
+}
+
+/** What undo goes back to: the file, and the position that was looked at. */
+interface SheetState {
+  readonly file: JsonObject;
+  readonly place: Place;
+}
 
 /** One workshop file in hand, one sheet of it open. Everything is computed anew from what is typed, at each keystroke. */
 @customElement('bench-sheet')
@@ -40,7 +55,9 @@ export class BenchSheet extends LitElement {
   /** What was said of it last: a write under way is no news, only a mark. */
   @state() private keepingTold: Exclude<KeepingState, 'being kept'> = 'untouched';
   private keeper: Keeper | null = null;
-  private history = new History();
+  /** The page is about to be loaded anew, and brings the sheet along. */
+  private isReloading = false;
+  private history = new History<SheetState>();
   @state() private isFresh = false;
   @state() private shared: Shared | null = null;
   @state() private working: readonly WorkingStep[] | null = null;
@@ -55,6 +72,7 @@ export class BenchSheet extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     window.addEventListener('beforeunload', this.warn);
+    beforeReload(this.readyToReload);
     this.addEventListener('focusin', this.light);
   }
 
@@ -72,15 +90,15 @@ export class BenchSheet extends LitElement {
     const { file } = this;
     if (file === null) return html``;
     const context = this.context(file);
-    return html`<div class="screen">${this.bar()}${sharePanel(this.shared, { close: () => { this.shared = null; }, saveFile: () => { this.save(); } })}${sheetView(context, this.workingView(context))}</div>${printSheet(context)}`;
+    return html`<div class="screen">${this.bar()}${keepingPanel(this.keepingTold, { saveFile: () => { this.save(); }, tryAgain: () => { this.keeper?.tryAgain(); } })}${sharePanel(this.shared, { close: () => { this.shared = null; }, saveFile: () => { this.save(); } })}${sheetView(context, this.workingView(context))}</div>${printSheet(context)}`;
   }
 
   private bar(): TemplateResult {
     return html`<nav class="bar" aria-label=${words.name}>
-      <button type="button" class="brand" @click=${() => { this.leave(); }} aria-label="${words.name}: ${words.bar.sheets}"><span>${words.name}</span></button>
+      <button type="button" class="brand" @click=${() => void this.leave()} aria-label="${words.name}: ${words.bar.sheets}"><span>${words.name}</span></button>
       <span class="unsaved"><span role="status">${this.keepingTold === 'untouched' ? (this.isUnsaved ? words.bar.unsaved : '') : words.keeping[this.keepingTold]}</span>${this.keeping === 'being kept' ? html`<span class="under-way" aria-hidden="true"> …</span>` : nothing}</span>
-      <button type="button" ?disabled=${!this.history.canUndo} @click=${() => { if (this.file !== null) this.take(this.history.undo(this.file)); }}>${words.bar.undo}</button>
-      <button type="button" ?disabled=${!this.history.canRedo} @click=${() => { if (this.file !== null) this.take(this.history.redo(this.file)); }}>${words.bar.redo}</button>
+      <button type="button" ?disabled=${!this.history.canUndo} @click=${() => { this.step('undo'); }}>${words.bar.undo}</button>
+      <button type="button" ?disabled=${!this.history.canRedo} @click=${() => { this.step('redo'); }}>${words.bar.redo}</button>
       ${this.unitSwitch()}
       <button type="button" @click=${() => { this.save(); }}>${words.bar.save}</button>
       <button type="button" @click=${() => void this.share()}>${words.share.button}</button>
@@ -153,23 +171,50 @@ export class BenchSheet extends LitElement {
     if (this.file === null) return;
     const next = withValue(this.file, seatPath(path), seatValue(this.file, path, value));
     if (!isObject(next)) return;
-    this.history.note(this.file, path);
+    this.history.note({ file: this.file, place: this.place }, path);
     this.take(next);
   }
 
-  /** Another state of the file: kept, and computed anew. */
-  private take(next: JsonObject): void {
+  /** One change back or forth, to the position where it was made. */
+  private step(way: 'undo' | 'redo'): void {
+    if (this.file === null) return;
+    const { file, place } = this.history[way]({ file: this.file, place: this.place });
+    const isElsewhere = place.machine !== this.place.machine || place.position !== this.place.position;
+    this.take(file, isElsewhere ? place : undefined);
+  }
+
+  /** Another state of the file: kept, and computed anew; at another position where one is given. */
+  private take(next: JsonObject, elsewhere?: Place): void {
     this.file = next;
+    this.place = elsewhere ?? this.place;
     this.shared = null;
     this.isUnsaved = true;
+    this.isReloading = false;
     this.keeper?.keep(this.heading, next);
-    this.compute();
+    if (elsewhere === undefined) this.compute();
+    else this.openPlace(elsewhere);
   }
 
   private takeKeeping(state: KeepingState): void {
     this.keeping = state;
     if (state !== 'being kept') this.keepingTold = state;
+    if (isHindered(state)) this.hold(this.file);
+    if (state === 'kept' || state === 'kept as a copy') dropFromTab();
   }
+
+  /** Holds the sheet in this tab until the page is loaded anew; the file too, where the device does not keep it. */
+  private hold(file: JsonObject | null): boolean {
+    return this.keeper !== null && holdInTab({ known: this.keeper.sheet, place: this.place, file });
+  }
+
+  /** Whether the page may be loaded anew: the sheet is kept, or held by the tab. */
+  private readonly readyToReload = async (): Promise<boolean> => {
+    if (this.file === null || this.keeper === null) return true;
+    const isKept = await this.keeper.settled();
+    const isReady = this.hold(isKept && this.keeper.sheet.revision > 0 ? null : this.file);
+    this.isReloading = isReady;
+    return isReady || isKept;
+  };
 
   private compute(): void {
     if (this.file === null) return;
@@ -193,26 +238,39 @@ export class BenchSheet extends LitElement {
     this.working = isOpen && this.file !== null && this.result?.kind === 'sheet' ? workingOf(this.file, this.place, today(), this.result.output) : isOpen ? this.working : null;
   }
 
-  /** Opens a workshop file at its first position; `sheets` keeps what is changed in it. */
-  open(file: JsonObject, sheets: KeptSheets | null, known?: { readonly id: string; readonly revision: number }): void {
+  /** Opens a workshop file, at its first position if no other is named; `sheets` keeps what is changed in it. */
+  open(file: JsonObject, sheets: KeptSheets, { known, place }: Opening = {}): void {
     this.takeKeeping('untouched');
+    this.keeper?.end();
     const keeper: Keeper = new Keeper(sheets, (state) => { if (this.keeper === keeper) this.takeKeeping(state); }, known);
+    keeper.begin();
     this.keeper = keeper;
-    this.history = new History();
+    this.history = new History<SheetState>();
     this.file = file;
     this.isUnsaved = false;
-    const [first] = placesIn(file);
+    const places = placesIn(file);
+    const first = places.find(({ machine, position }) => machine === place?.machine && position === place.position) ?? places[0];
     if (first !== undefined) this.openPlace(first);
     window.scrollTo(0, 0);
     whenIdle(() => void this.completeSheet());
   }
 
-  /** Keeps the sheet as it is, though nothing was changed in it. */
-  keepNow(): void {
-    if (this.file !== null) this.keeper?.keep(this.heading, this.file);
+  /** Keeps the sheet as it is, though nothing was changed in it; true once the device has it. */
+  async keepNow(): Promise<boolean> {
+    if (this.file === null || this.keeper === null) return false;
+    this.isUnsaved = true;
+    this.keeper.keep(this.heading, this.file);
+    return this.keeper.settled();
   }
 
-  private leave(): void {
+  /** Whether leaving the sheet for another would lose what was typed. */
+  get wouldBeLost(): boolean {
+    return this.isUnsaved && isHindered(this.keepingTold);
+  }
+
+  /** Back to the first screen once the writes under way have ended, so that it shows what is kept. */
+  private async leave(): Promise<void> {
+    await this.keeper?.settled();
     this.dispatchEvent(new Event('bench-leave', { bubbles: true }));
   }
 
@@ -276,7 +334,7 @@ export class BenchSheet extends LitElement {
   }
 
   private readonly warn = (event: BeforeUnloadEvent): void => {
-    if (this.isUnsaved && this.keeping !== 'kept' && this.keeping !== 'kept as a copy') event.preventDefault();
+    if (this.isUnsaved && !this.isReloading && this.keeping !== 'kept' && this.keeping !== 'kept as a copy') event.preventDefault();
   };
 
   private readonly light = (event: FocusEvent): void => {

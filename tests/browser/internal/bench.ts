@@ -37,6 +37,11 @@ export class Bench {
     await this.served?.close();
   }
 
+  /** Serves another build from now on, as a server does after an update. */
+  serveFrom(folder: string): void {
+    this.served?.serveFrom(folder);
+  }
+
   /** A fresh page in a fresh context. */
   async open(options: BrowserContextOptions = {}, path = ''): Promise<OpenBench> {
     if (this.browser === null || this.served === null) throw new Error('not started');

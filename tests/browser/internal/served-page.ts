@@ -11,10 +11,13 @@ const types: Readonly<Record<string, string>> = { '.html': 'text/html; charset=u
 /** A built page on this machine alone, at a port of its own. */
 export interface ServedPage {
   readonly address: string;
+  /** Serves another folder from now on, as a server does after an update. */
+  serveFrom(folder: string): void;
   close(): Promise<void>;
 }
 
-export async function servePage(root = benchFolder): Promise<ServedPage> {
+export async function servePage(folder = benchFolder): Promise<ServedPage> {
+  let root = folder;
   if (!existsSync(join(root, 'index.html'))) throw new Error('The page is not built. Run "npm run build" first.');
   const server: Server = createServer((request, answer) => {
     const path = normalize(decodeURIComponent((request.url ?? '/').split('?')[0] ?? '/'));
@@ -29,6 +32,7 @@ export async function servePage(root = benchFolder): Promise<ServedPage> {
   const { port } = server.address() as AddressInfo;
   return {
     address: `http://127.0.0.1:${port}/`,
+    serveFrom: (other) => { root = other; },
     close: () => new Promise<void>((done, failed) => { server.close((error) => { if (error === undefined) done(); else failed(error); }); }),
   };
 }

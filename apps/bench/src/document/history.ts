@@ -1,9 +1,9 @@
-import type { JsonObject, Path } from './raw-document.js';
+import type { Path } from './raw-document.js';
 
 /** What a sheet was before, and what was taken back. Typing on in one field counts as one change. */
-export class History {
-  private past: JsonObject[] = [];
-  private future: JsonObject[] = [];
+export class History<State> {
+  private past: State[] = [];
+  private future: State[] = [];
   private lastPath = '';
 
   get canUndo(): boolean {
@@ -14,16 +14,16 @@ export class History {
     return this.future.length > 0;
   }
 
-  /** Notes the state before a change at a path. */
-  note(before: JsonObject, path: Path): void {
+  /** Notes the state before a change at a path; an empty path is a change by itself. */
+  note(before: State, path: Path): void {
     const key = path.join('/');
-    if (key !== this.lastPath || this.past.length === 0) this.past.push(before);
+    if (key === '' || key !== this.lastPath || this.past.length === 0) this.past.push(before);
     if (this.past.length > mostSteps) this.past.shift();
     this.lastPath = key;
     this.future = [];
   }
 
-  undo(now: JsonObject): JsonObject {
+  undo(now: State): State {
     const before = this.past.pop();
     if (before === undefined) return now;
     this.future.push(now);
@@ -31,7 +31,7 @@ export class History {
     return before;
   }
 
-  redo(now: JsonObject): JsonObject {
+  redo(now: State): State {
     const after = this.future.pop();
     if (after === undefined) return now;
     this.past.push(now);

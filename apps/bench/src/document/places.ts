@@ -47,7 +47,7 @@ export function withPlaceAlone(document: JsonObject, place: Place): JsonObject {
   return { ...document, machines: [{ ...(isObject(machine) ? machine : {}), positions: [position ?? {}] }] satisfies Json };
 }
 
-/** A new file with one position and nothing in it. */
-export function emptyWorkshop(): JsonObject {
-  return { format: 'seatwright', version: 1, machines: [{ name: 'New machine', positions: [{ name: 'new position', parts: [{ kind: 'seal' }] }] }] };
+/** A new file with one position and nothing in it but the tools at hand. */
+export function emptyWorkshop(toolsAtHand: readonly JsonObject[]): JsonObject {
+  return { format: 'seatwright', version: 1, ...(toolsAtHand.length === 0 ? {} : { toolsAtHand }), machines: [{ name: 'New machine', positions: [{ name: 'new position', parts: [{ kind: 'seal' }] }] }] };
 }

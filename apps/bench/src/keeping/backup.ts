@@ -2,22 +2,34 @@ import { isObject, type Json, type JsonObject } from '../document/raw-document.j
 import { backupFormat } from '../sharing/marks.js';
 import { openWorkshop } from '../sheet/open-workshop.js';
 import { words } from '../words.js';
-import type { KeptSheet } from './kept-sheets.js';
+import type { KeptSheet, SheetToTake } from './kept-sheets.js';
+import type { OwnTool } from './own-tools.js';
 
-const version = 1;
+/** 1 held the sheets alone. */
+const version = 2;
 /** [characters] Far above any workshop's sheets; a larger file is none of ours. */
 const largestBackup = 200 * 1024 * 1024;
 
-/** All sheets that a device keeps as one text, with a checksum over them. */
-export async function backupOf(sheets: readonly KeptSheet[], madeOn: string): Promise<string> {
-  const kept: Json = sheets.map(({ id, title, file, changedAt }) => ({ id, title, changedAt, file }));
-  return `${JSON.stringify({ format: backupFormat, version, madeOn, checksum: await checksumOf(kept), sheets: kept })}\n`;
+export type ToolToTake = Omit<OwnTool, 'revision'>;
+
+/** What a backup holds. */
+export interface BackupContents {
+  readonly madeOn: string;
+  readonly sheets: readonly SheetToTake[];
+  readonly tools: readonly ToolToTake[];
 }
 
-export type BackupSheet = Pick<KeptSheet, 'id' | 'title' | 'file' | 'changedAt'>;
+/** All that a device keeps as one text, with a checksum over it. */
+export async function backupOf(sheets: readonly KeptSheet[], tools: readonly OwnTool[], madeOn: string): Promise<string> {
+  const kept: JsonObject = {
+    sheets: sheets.map(({ id, title, copyNumber, file, changedAt }): Json => ({ id, title, ...(copyNumber === undefined ? {} : { copyNumber }), changedAt, file })),
+    tools: tools.map(({ id, tool, addedAt }): Json => ({ id, addedAt, tool })),
+  };
+  return `${JSON.stringify({ format: backupFormat, version, madeOn, checksum: await checksumOf(kept), ...kept })}\n`;
+}
 
-/** The sheets of a backup, or why it cannot be trusted. Everything is checked before anything is written. */
-export async function sheetsOf(text: string): Promise<{ readonly sheets: readonly BackupSheet[] } | { readonly fault: string }> {
+/** What is in a backup, or why it cannot be trusted. Everything is checked before anything is written. */
+export async function readBackup(text: string): Promise<BackupContents | { readonly fault: string }> {
   if (text.length > largestBackup) return { fault: words.backup.tooLarge };
   let raw: Json;
   try {
@@ -26,25 +38,27 @@ export async function sheetsOf(text: string): Promise<{ readonly sheets: readonl
     return { fault: words.backup.cut };
   }
   if (!isObject(raw) || raw['format'] !== backupFormat) return { fault: words.backup.foreign };
-  const { version: of, checksum, sheets } = raw;
+  const { version: of, checksum, madeOn, sheets, tools = [] } = raw;
   if (typeof of === 'number' && of > version) return { fault: words.backup.newer };
-  if (of !== version || !Array.isArray(sheets)) return { fault: words.backup.foreign };
-  if (checksum !== (await checksumOf(sheets as Json))) return { fault: words.backup.changed };
-  const read: BackupSheet[] = [];
-  for (const sheet of sheets as readonly Json[]) {
-    const one = isObject(sheet) ? sheetOf(sheet) : null;
-    if (one === null) return { fault: words.backup.foreign };
-    read.push(one);
-  }
-  return { sheets: read };
+  if ((of !== 1 && of !== version) || !Array.isArray(sheets) || !Array.isArray(tools)) return { fault: words.backup.foreign };
+  if (checksum !== (await checksumOf(of === 1 ? (sheets as Json) : { sheets: sheets as Json, tools: tools as Json }))) return { fault: words.backup.changed };
+  const readSheets = (sheets as readonly Json[]).map((sheet) => (isObject(sheet) ? sheetOf(sheet) : null));
+  const readTools = (tools as readonly Json[]).map((tool) => (isObject(tool) ? toolOf(tool) : null));
+  if (!readSheets.every((sheet) => sheet !== null) || !readTools.every((tool) => tool !== null)) return { fault: words.backup.foreign };
+  return { madeOn: typeof madeOn === 'string' ? madeOn : '', sheets: readSheets, tools: readTools };
 }
 
-function sheetOf({ id, title, changedAt, file }: JsonObject): BackupSheet | null {
+function sheetOf({ id, title, copyNumber, changedAt, file }: JsonObject): SheetToTake | null {
   if (typeof id !== 'string' || id === '' || typeof title !== 'string' || typeof changedAt !== 'number' || !Number.isFinite(changedAt) || !isObject(file)) return null;
-  return 'file' in openWorkshop(JSON.stringify(file)) ? { id, title, changedAt, file } : null;
+  if (copyNumber !== undefined && (typeof copyNumber !== 'number' || !Number.isInteger(copyNumber) || copyNumber < 2)) return null;
+  return 'file' in openWorkshop(JSON.stringify(file)) ? { id, title, ...(copyNumber === undefined ? {} : { copyNumber }), changedAt, file } : null;
 }
 
-async function checksumOf(sheets: Json): Promise<string> {
-  const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(JSON.stringify(sheets)));
+function toolOf({ id, addedAt, tool }: JsonObject): ToolToTake | null {
+  return typeof id === 'string' && id !== '' && typeof addedAt === 'number' && Number.isFinite(addedAt) && isObject(tool) ? { id, addedAt, tool } : null;
+}
+
+async function checksumOf(kept: Json): Promise<string> {
+  const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(JSON.stringify(kept)));
   return `sha256-${[...new Uint8Array(digest)].map((byte) => byte.toString(16).padStart(2, '0')).join('')}`;
 }

@@ -1,89 +1,85 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import type { JsonObject } from '../document/raw-document.js';
+import type { DeviceStore, Outcome } from './device-store.js';
 import { newId } from './new-id.js';
 
 /** One workshop file that this device keeps. */
 export interface KeptSheet {
   readonly id: string;
   readonly title: string;
+  /** 2 and up where it parted from a sheet that another page went on with. */
+  readonly copyNumber?: number;
   readonly file: JsonObject;
   /** Counts the writes: whoever writes must have seen the last one. */
   readonly revision: number;
   readonly changedAt: number;
 }
 
-interface Shelves extends DBSchema {
-  readonly sheets: { readonly key: string; readonly value: KeptSheet };
+/** A sheet as it is given to be kept. */
+export type SheetToKeep = Omit<KeptSheet, 'revision' | 'changedAt'>;
+
+/** A sheet as it comes out of a backup. */
+export type SheetToTake = Omit<KeptSheet, 'revision'>;
+
+/** The title with the number of the copy, where it is one. */
+export function titleOf({ title, copyNumber }: Pick<KeptSheet, 'title' | 'copyNumber'>): string {
+  return `${title}${copyMark(copyNumber)}`;
 }
 
-/** How a write came out: the new revision, another page was faster, or the device would not have it. */
-export type Written = { readonly revision: number } | 'written elsewhere' | 'refused';
+export function copyMark(copyNumber: number | undefined): string {
+  return copyNumber === undefined ? '' : ` (${copyNumber})`;
+}
 
 /** The sheets that this device keeps. Nothing of them leaves it. */
 export class KeptSheets {
-  private readonly shelves: IDBPDatabase<Shelves>;
+  readonly store: DeviceStore;
 
-  private constructor(shelves: IDBPDatabase<Shelves>) {
-    this.shelves = shelves;
-  }
-
-  /** Null where the browser keeps nothing: a private window, or storage that was denied. */
-  static async open(): Promise<KeptSheets | null> {
-    try {
-      const shelves = await openDB<Shelves>('seatwright', 1, { upgrade: (db) => { db.createObjectStore('sheets', { keyPath: 'id' }); } });
-      return new KeptSheets(shelves);
-    } catch {
-      return null;
-    }
+  constructor(store: DeviceStore) {
+    this.store = store;
   }
 
   /** Newest first. */
-  async list(): Promise<readonly KeptSheet[]> {
-    const all = await this.shelves.getAll('sheets');
-    return all.sort((a, b) => b.changedAt - a.changedAt);
+  list(): Promise<Outcome<readonly KeptSheet[]>> {
+    return this.store.use(async (shelves) => (await shelves.getAll('sheets')).sort((a, b) => b.changedAt - a.changedAt));
   }
 
-  read(id: string): Promise<KeptSheet | undefined> {
-    return this.shelves.get('sheets', id);
+  /** Undefined where it is no longer there. */
+  read(id: string): Promise<Outcome<KeptSheet | undefined>> {
+    return this.store.use((shelves) => shelves.get('sheets', id));
   }
 
-  /** Writes a sheet whole, if nobody wrote it since `seenRevision` (0: it is new). */
-  async write(id: string, title: string, file: JsonObject, seenRevision: number): Promise<Written> {
-    try {
-      const transaction = this.shelves.transaction('sheets', 'readwrite', { durability: 'strict' });
-      const before = await transaction.store.get(id);
-      if ((before?.revision ?? 0) !== seenRevision) {
-        await transaction.done;
-        return 'written elsewhere';
-      }
+  /** Writes a sheet whole, if nobody else wrote it since `seenRevision` (0: it is new). One that was removed meanwhile is written anew. */
+  write(sheet: SheetToKeep, seenRevision: number): Promise<Outcome<{ readonly revision: number } | 'written elsewhere'>> {
+    return this.store.use(async (shelves) => {
+      const transaction = shelves.transaction('sheets', 'readwrite', { durability: 'strict' });
+      const before = await transaction.store.get(sheet.id);
+      const isSeen = before === undefined || before.revision === seenRevision;
       const revision = seenRevision + 1;
-      await transaction.store.put({ id, title, file, revision, changedAt: Date.now() });
-      await transaction.done;
-      return { revision };
-    } catch {
-      return 'refused';
-    }
+      await Promise.all([isSeen ? transaction.store.put({ ...sheet, revision, changedAt: Date.now() }) : null, transaction.done]);
+      return isSeen ? { revision } : 'written elsewhere';
+    });
   }
 
-  /** Takes sheets in beside what is here, all or none: the same sheet once, another sheet of the same id as a copy. Null where the device would not have them. */
-  async takeIn(sheets: readonly Pick<KeptSheet, 'id' | 'title' | 'file' | 'changedAt'>[]): Promise<{ readonly takenCount: number; readonly sameCount: number } | null> {
-    try {
-      const transaction = this.shelves.transaction('sheets', 'readwrite', { durability: 'strict' });
-      let takenCount = 0;
-      for (const { id, title, file, changedAt } of sheets) {
-        const here = await transaction.store.get(id);
-        if (here !== undefined && JSON.stringify(here.file) === JSON.stringify(file)) continue;
-        await transaction.store.put({ id: here === undefined ? id : newId(), title, file, changedAt, revision: 1 });
-        takenCount += 1;
-      }
-      await transaction.done;
-      return { takenCount, sameCount: sheets.length - takenCount };
-    } catch {
-      return null;
-    }
+  /** The number for the next copy of the sheet with that title. */
+  async nextCopyNumber(title: string): Promise<number> {
+    const all = await this.list();
+    return 'value' in all ? nextCopyNumber(title, all.value) : 2;
   }
 
-  async remove(id: string): Promise<void> {
-    await this.shelves.delete('sheets', id);
+  async remove(id: string): Promise<Outcome<void>> {
+    return this.store.use((shelves) => shelves.delete('sheets', id));
   }
+}
+
+function nextCopyNumber(title: string, sheets: readonly KeptSheet[]): number {
+  return 1 + Math.max(1, ...sheets.flatMap((sheet) => (sheet.title === title ? [sheet.copyNumber ?? 1] : [])));
+}
+
+/** What has to be written so that sheets stand beside those that are here: the same sheet once, another sheet of the same id as a copy. */
+export function besideKept(sheets: readonly SheetToTake[], here: readonly KeptSheet[]): readonly KeptSheet[] {
+  return sheets.flatMap((sheet): readonly KeptSheet[] => {
+    const known = here.find(({ id }) => id === sheet.id);
+    if (known === undefined) return [{ ...sheet, revision: 1 }];
+    if (JSON.stringify(known.file) === JSON.stringify(sheet.file)) return [];
+    return [{ ...sheet, id: newId(), copyNumber: nextCopyNumber(sheet.title, here), revision: 1 }];
+  });
 }

@@ -1,12 +1,17 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { words } from '../words.js';
+import { readyToReload } from './before-reload.js';
 
-/** Says once that the page works without a network from now on, and asks before a newer one takes its place. */
+/**
+ * Says once that the page works without a network from now on, and asks before a newer one takes its place.
+ * A newer page takes the place in all tabs at once: the tab that was asked loads it, any other says so and waits for its own hand.
+ */
 @customElement('bench-offline-notice')
 export class OfflineNotice extends LitElement {
-  @state() private says: 'nothing' | 'ready' | 'newer' = 'nothing';
+  @state() private says: 'nothing' | 'ready' | 'newer' | 'not yet' | 'replaced' = 'nothing';
   private takeNewer: () => void = () => undefined;
+  private wasAsked = false;
 
   /** The page's style sheet works on plain elements. */
   protected override createRenderRoot(): HTMLElement {
@@ -20,22 +25,49 @@ export class OfflineNotice extends LitElement {
 
   /** Fetched by itself: the first screen does not wait for it. */
   private async register(): Promise<void> {
+    const isFirst = navigator.serviceWorker.controller === null;
+    navigator.serviceWorker.addEventListener('controllerchange', () => { if (!isFirst) this.replaced(); });
     const { registerSW } = await import('virtual:pwa-register');
     const update = registerSW({
       onOfflineReady: () => { this.says = 'ready'; },
       onNeedRefresh: () => { this.says = 'newer'; },
+      // Loaded anew by whoever was asked, below.
+      onNeedReload: () => undefined,
       // A page that may keep nothing may not work offline either: it works all the same while the network is there.
       onRegisterError: () => undefined,
     });
-    this.takeNewer = () => void update(true);
+    this.takeNewer = () => void update(false);
+  }
+
+  private replaced(): void {
+    if (this.wasAsked) location.reload();
+    else this.says = 'replaced';
+  }
+
+  /** Takes the newer page, once nothing would be lost by it. */
+  private async take(): Promise<void> {
+    if (!(await readyToReload())) {
+      this.says = 'not yet';
+      return;
+    }
+    this.wasAsked = true;
+    const waiting = (await navigator.serviceWorker.getRegistration())?.waiting ?? null;
+    if (waiting === null) {
+      location.reload();
+      return;
+    }
+    // A page that began before the first worker has no controller to change.
+    waiting.addEventListener('statechange', () => { if (waiting.state === 'activated') this.replaced(); });
+    this.takeNewer();
   }
 
   override render(): TemplateResult | typeof nothing {
     if (this.says === 'nothing') return nothing;
+    const take = html`<button type="button" class="plain" @click=${() => void this.take()}>${this.says === 'replaced' ? words.offline.again : words.offline.take}</button>`;
     const dismiss = html`<button type="button" class="plain" @click=${() => { this.says = 'nothing'; }}>${words.offline.later}</button>`;
-    return this.says === 'ready'
-      ? html`<p class="notice screen" role="status">${words.offline.ready} ${dismiss}</p>`
-      : html`<p class="notice newer screen" role="status">${words.offline.newer} <button type="button" class="plain" @click=${() => { this.takeNewer(); }}>${words.offline.take}</button> ${dismiss}</p>`;
+    if (this.says === 'ready') return html`<p class="notice screen" role="status">${words.offline.ready} ${dismiss}</p>`;
+    const text = { newer: words.offline.newer, 'not yet': words.offline.notYet, replaced: words.offline.replaced }[this.says];
+    return html`<p class="notice newer screen" role="status">${text} ${take} ${dismiss}</p>`;
   }
 }
 

@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { KeptSheet } from '../keeping/kept-sheets.js';
+import type { BackupContents } from '../keeping/backup.js';
+import type { Hindrance, SetAside } from '../keeping/device-store.js';
+import { titleOf, type KeptSheet } from '../keeping/kept-sheets.js';
 import { samples, type Sample } from '../samples.js';
 import { words } from '../words.js';
 
@@ -14,8 +16,13 @@ interface StartState {
   readonly kept: readonly KeptSheet[];
   /** What is due of each kept sheet, by its id; comes after the list. */
   readonly due: ReadonlyMap<string, string>;
-  /** True where the browser keeps nothing. */
-  readonly keepsNothing: boolean;
+  /** Why what is kept cannot be shown; null where all is well. */
+  readonly hindrance: Hindrance | null;
+  /** A backup that waits for a word what to do with it. */
+  readonly backup: BackupContents | null;
+  readonly aside: SetAside | null;
+  /** Nothing is kept here yet. */
+  readonly isEmpty: boolean;
 }
 
 interface StartActions {
@@ -27,20 +34,28 @@ interface StartActions {
   openArrived(): void;
   leaveArrived(): void;
   backUp(): void;
+  restore(way: 'add' | 'replace'): void;
+  leaveBackup(): void;
+  putBack(): void;
+  dropAside(): void;
   goBack(): void;
 }
 
 /** The first screen: a way back to the open sheet, a way to start one. */
-export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kept, due, keepsNothing }: StartState, actions: StartActions): TemplateResult {
+export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kept, due, hindrance, backup, aside, isEmpty }: StartState, actions: StartActions): TemplateResult {
   return html`<main class="start" aria-busy=${isOpening ? 'true' : 'false'}>
     <p class="wordmark"><img src="./icon.svg" alt="" width="32" height="32" />${words.name}</p>
     <h1>${words.start.heading}</h1>
     <p class="claim">${words.claim}</p>
-    ${fault === '' ? nothing : html`<p class="fault" role="alert">${words.start.notOpened} ${fault}</p>`}
+    ${fault === '' ? nothing : html`<p class="fault" role="alert">${fault}</p>`}
+    ${hindrance === 'held up' || hindrance === 'outdated' ? html`<p class="fault" role="alert">${hindrance === 'held up' ? words.start.heldUp : words.start.outdated}</p>` : nothing}
     ${news === '' ? nothing : html`<p class="news" role="status">${news}</p>`}
+    ${backup === null ? nothing : backupAsked(backup, actions)}
+    ${aside === null ? nothing : setAside(aside, actions)}
     ${arrivedTitle === null ? nothing : html`<section class="arrived" aria-label=${words.share.came}><h2>${words.share.came}</h2><button type="button" class="shelf main-way" @click=${() => { actions.openArrived(); }}><strong>${words.share.open}</strong><span>${arrivedTitle}</span></button><p><button type="button" class="plain" @click=${() => { actions.leaveArrived(); }}>${words.share.leave}</button></p></section>`}
     ${openTitle === null ? nothing : html`<button type="button" class="shelf main-way" @click=${() => { actions.goBack(); }}><strong>${words.start.continue}</strong><span>${openTitle}</span></button>`}
-    ${kept.length === 0 ? nothing : html`<h2>${words.start.kept}</h2><ul class="kept">${kept.map((sheet) => html`<li><button type="button" class="shelf" @click=${() => { actions.openKept(sheet); }}><strong>${sheet.title}</strong><span>${words.start.changed} ${dayOf(sheet.changedAt)}</span>${(due.get(sheet.id) ?? '') === '' ? nothing : html`<span class="due">${due.get(sheet.id)}</span>`}</button><button type="button" class="plain" aria-label="${words.remove}: ${sheet.title}" @click=${() => { actions.removeKept(sheet); }}>${words.remove}</button></li>`)}</ul><p><button type="button" class="plain" @click=${() => { actions.backUp(); }}>${words.backup.make}</button> ${words.backup.says}</p>`}
+    ${kept.length === 0 ? nothing : html`<h2>${words.start.kept}</h2><ul class="kept">${kept.map((sheet) => html`<li><button type="button" class="shelf" @click=${() => { actions.openKept(sheet); }}><strong>${titleOf(sheet)}</strong><span>${words.start.changed} ${dayOf(sheet.changedAt)}</span>${(due.get(sheet.id) ?? '') === '' ? nothing : html`<span class="due">${due.get(sheet.id)}</span>`}</button><button type="button" class="plain" aria-label="${words.remove}: ${titleOf(sheet)}" @click=${() => { actions.removeKept(sheet); }}>${words.remove}</button></li>`)}</ul>`}
+    ${isEmpty ? nothing : html`<p><button type="button" class="plain" @click=${() => { actions.backUp(); }}>${words.backup.make}</button> ${words.backup.says}</p>`}
     <h2>${words.start.own}</h2>
     <div class="shelves">
       <button type="button" class="shelf" @click=${() => { actions.startEmpty(); }}><strong>${words.start.empty}</strong><span>${words.start.emptySays}</span></button>
@@ -48,8 +63,30 @@ export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kep
     </div>
     <h2>${words.start.samples}</h2>
     <div class="shelves">${samples.map((sample) => html`<button type="button" class="shelf" @click=${() => { actions.openSample(sample); }}><strong>${sample.title}</strong><span>${sample.says}</span></button>`)}</div>
-    <footer><p>${words.advises}</p><p>${keepsNothing ? words.staysNowhere : words.stays}</p></footer>
+    <footer><p>${words.advises}</p><p>${hindrance === null ? words.stays : hindrance === 'refused' || hindrance === 'no room' ? words.staysNowhere : ''}</p></footer>
   </main>`;
+}
+
+/** What to do with a backup, where something is kept already. */
+function backupAsked({ madeOn, sheets, tools }: BackupContents, actions: StartActions): TemplateResult {
+  const way = (which: 'add' | 'replace', name: string, says: string) => html`<button type="button" class="shelf" @click=${() => { actions.restore(which); }}><strong>${name}</strong><span>${says}</span></button>`;
+  return html`<section class="arrived" aria-label=${words.backup.came}>
+    <h2>${words.backup.came} ${madeOn}</h2>
+    <p>${counted(words.backup.holds, sheets.length, tools.length)}</p>
+    <div class="shelves">${way('add', words.backup.add, words.backup.addSays)}${way('replace', words.backup.replace, words.backup.replaceSays)}</div>
+    <p><button type="button" class="plain" @click=${() => { actions.leaveBackup(); }}>${words.backup.leave}</button></p>
+  </section>`;
+}
+
+/** What a restored backup took the place of, and the way back. */
+function setAside({ sheets, tools, setAsideAt }: SetAside, actions: StartActions): TemplateResult {
+  return html`<p class="aside">${counted(words.backup.aside, sheets.length, tools.length).replace('{date}', dayOf(setAsideAt))}
+    <button type="button" class="plain" @click=${() => { actions.putBack(); }}>${words.backup.putBack}</button>
+    <button type="button" class="plain" @click=${() => { actions.dropAside(); }}>${words.backup.dropAside}</button></p>`;
+}
+
+function counted(text: string, sheetCount: number, toolCount: number): string {
+  return text.replace('{sheets}', String(sheetCount)).replace('{tools}', String(toolCount));
 }
 
 /** The day of a change, as this device writes days. */
