@@ -9,6 +9,8 @@ import { seatPath, seatValue } from './document/seat-entry.js';
 import { bearingPartsOf, placesIn, positionPath, sealPartsOf, withPlaceAlone, type Place } from './document/places.js';
 import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
 import { computeSheet, fetchWholeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
+import { Held } from './sheet/held.js';
+import { inTasks, nextTask } from './next-task.js';
 import { whenIdle } from './when-idle.js';
 import { beforeReload } from './keeping/before-reload.js';
 import { isHindered, Keeper, type KeepingState, type KnownSheet } from './keeping/keeper.js';
@@ -61,6 +63,14 @@ export class BenchSheet extends LitElement {
   @state() private isFresh = false;
   @state() private shared: Shared | null = null;
   @state() private working: readonly WorkingStep[] | null = null;
+  @state() private isOnPaper = false;
+  private readonly held = new Held();
+  private computing: Promise<void> | null = null;
+  /** Counts what was computed at once, which what is computed in tasks gives way to. */
+  private run = 0;
+  /** The file that the result is of. */
+  private computed: JsonObject | null = null;
+  private readonly printing = matchMedia('print');
 
   private readonly strip = new StripWatch();
 
@@ -73,13 +83,26 @@ export class BenchSheet extends LitElement {
     super.connectedCallback();
     window.addEventListener('beforeunload', this.warn);
     beforeReload(this.readyToReload);
+    window.addEventListener('beforeprint', this.putOnPaper);
+    window.addEventListener('afterprint', this.takeOffPaper);
+    this.printing.addEventListener('change', this.turnPaper);
     this.addEventListener('focusin', this.light);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     window.removeEventListener('beforeunload', this.warn);
+    window.removeEventListener('beforeprint', this.putOnPaper);
+    window.removeEventListener('afterprint', this.takeOffPaper);
+    this.printing.removeEventListener('change', this.turnPaper);
     this.removeEventListener('focusin', this.light);
+  }
+
+  /** Drawing is a task of its own, after what was computed, so that the next key need not wait for both. */
+  protected override async scheduleUpdate(): Promise<void> {
+    await this.computing;
+    await nextTask();
+    await super.scheduleUpdate();
   }
 
   override updated(): void {
@@ -90,7 +113,7 @@ export class BenchSheet extends LitElement {
     const { file } = this;
     if (file === null) return html``;
     const context = this.context(file);
-    return html`<div class="screen">${this.bar()}${keepingPanel(this.keepingTold, { saveFile: () => { this.save(); }, tryAgain: () => { this.keeper?.tryAgain(); } })}${sharePanel(this.shared, { close: () => { this.shared = null; }, saveFile: () => { this.save(); } })}${sheetView(context, this.workingView(context))}</div>${printSheet(context)}`;
+    return html`<div class="screen">${this.bar()}${keepingPanel(this.keepingTold, { saveFile: () => { this.save(); }, tryAgain: () => { this.keeper?.tryAgain(); } })}${sharePanel(this.shared, { close: () => { this.shared = null; }, saveFile: () => { this.save(); } })}${sheetView(context, this.workingView(context))}</div>${this.isOnPaper ? printSheet(context) : nothing}`;
   }
 
   private bar(): TemplateResult {
@@ -121,11 +144,11 @@ export class BenchSheet extends LitElement {
   }
 
   private context(file: JsonObject): SheetContext {
-    const { result, place } = this;
+    const { result, place, held } = this;
     const output = result?.kind === 'sheet' ? result.output : this.lastGood;
     const part = output?.parts.find(({ path }) => path.endsWith(`parts[${this.sealPart}]`));
     const seal = part?.kind === 'seal' ? part : null;
-    const drivers = driversOf(seal);
+    const drivers = held.same('drivers', driversOf(seal));
     const isStale = result !== null && result.kind !== 'sheet' && output !== null;
     return {
       document: file,
@@ -140,13 +163,14 @@ export class BenchSheet extends LitElement {
       toBegin: result?.kind === 'begin' ? result.missing : [],
       isFresh: this.isFresh,
       isStale,
-      style: { lengthUnit: valueAt(file, ['lengthUnit']) === 'in' ? 'in' : 'mm', decimalMark: '.' },
-      situation: situationOfSeal(seal) ?? draftSituation(file, place, this.sealPart),
+      style: held.same('style', { lengthUnit: valueAt(file, ['lengthUnit']) === 'in' ? 'in' : 'mm', decimalMark: '.' }),
+      situation: situationOfSeal(seal) ?? held.same('draft', draftSituation(file, place, this.sealPart)),
       drivers,
       driver: drivers.find(({ name }) => name === this.driverName) ?? drivers[0] ?? null,
       mode: this.mode,
       highlight: this.highlight,
       isUnsaved: this.isUnsaved,
+      same: (name, value) => held.same(name, value),
       actions: this.actions,
     };
   }
@@ -191,7 +215,7 @@ export class BenchSheet extends LitElement {
     this.isUnsaved = true;
     this.isReloading = false;
     this.keeper?.keep(this.heading, next);
-    if (elsewhere === undefined) this.compute();
+    if (elsewhere === undefined) this.computeSoon();
     else this.openPlace(elsewhere);
   }
 
@@ -216,9 +240,45 @@ export class BenchSheet extends LitElement {
     return isReady || isKept;
   };
 
+  /** Computes in tasks of its own: the next key does not wait, and keys that came meanwhile are computed together. */
+  private computeSoon(): void {
+    this.computing ??= this.computeInTasks();
+  }
+
+  private async computeInTasks(): Promise<void> {
+    await nextTask();
+    const { file, run } = this;
+    try {
+      if (file === null) return;
+      const result = await inTasks(this.steps(file));
+      // What was computed at once meanwhile is newer.
+      if (run === this.run) this.takeResult(result, file);
+    } catch (error) {
+      reportError(error);
+      this.computed = file;
+    } finally {
+      this.computing = null;
+      if (this.computed !== this.file) this.computeSoon();
+    }
+  }
+
+  private steps(file: JsonObject): Generator<undefined, SheetResult> {
+    return computeSheet(file, this.place, this.sealPart, today());
+  }
+
+  /** Computes at once. */
   private compute(): void {
     if (this.file === null) return;
-    this.result = computeSheet(this.file, this.place, this.sealPart, today());
+    this.run += 1;
+    const steps = this.steps(this.file);
+    let step = steps.next();
+    while (step.done !== true) step = steps.next();
+    this.takeResult(step.value, this.file);
+  }
+
+  private takeResult(result: SheetResult, file: JsonObject): void {
+    this.computed = file;
+    this.result = result.kind === 'sheet' ? { kind: 'sheet', output: this.held.same('output', result.output) } : result;
     if (this.result.kind === 'sheet') this.lastGood = this.result.output;
     if (this.result.kind === 'waiting') void this.completeSheet();
     if (this.working !== null) this.showWorking(true);
@@ -335,6 +395,22 @@ export class BenchSheet extends LitElement {
 
   private readonly warn = (event: BeforeUnloadEvent): void => {
     if (this.isUnsaved && !this.isReloading && this.keeping !== 'kept' && this.keeping !== 'kept as a copy') event.preventDefault();
+  };
+
+  /** The sheet for paper is drawn at the moment when it is wanted, and in time: nobody waits for a task before the pages are made. */
+  private readonly putOnPaper = (): void => {
+    if (this.computing !== null) this.compute();
+    this.isOnPaper = true;
+    this.performUpdate();
+  };
+
+  private readonly takeOffPaper = (): void => {
+    this.isOnPaper = false;
+  };
+
+  private readonly turnPaper = ({ matches }: MediaQueryListEvent): void => {
+    if (matches) this.putOnPaper();
+    else this.takeOffPaper();
   };
 
   private readonly light = (event: FocusEvent): void => {

@@ -12,7 +12,7 @@ export function renderReadings(scope: Entry['scope'], path: string, label: strin
   const key = keyOf({ scope, path });
   const filePath = filePathOf({ scope, path }, context);
   const sets = listAt(document, filePath);
-  const own = listAt(document, ['instruments']).filter(isOwnInstrument) as unknown as readonly OwnInstrument[];
+  const own = context.same('instruments', listAt(document, ['instruments']).filter(isOwnInstrument) as unknown as readonly OwnInstrument[]);
   const change = (at: number, readings: RawReadings | undefined) => {
     const list = valueAt(document, filePath);
     const next = withValue(list, [at], readings as Json | undefined);

@@ -1,8 +1,8 @@
-import { sealSheet, sealSheetWorking, type JobSheetOutput } from '@seatwright/core/job';
+import { sealSheetInSteps, sealSheetWorking, type JobSheetOutput } from '@seatwright/core/job';
 import { CalculationError, type WorkingStep } from '@seatwright/core/result';
 import { isObject, textAt, valueAt, type Json, type JsonObject } from '../document/raw-document.js';
 import { bearingPartsOf, machinePath, positionPath, sealPartsOf, withPlaceAlone, type Place } from '../document/places.js';
-import type { jobSheet as wholeJobSheet } from './whole-sheet.js';
+import type * as whole from './whole-sheet.js';
 import { pathInFull, withoutUnfinished } from '../document/without-unfinished.js';
 
 /** An entry that cannot be read: the key of its field, and what would be understood. */
@@ -20,22 +20,20 @@ export type SheetResult =
   /** There is a bearing on the sheet, and what judges bearings is still to be fetched. */
   | { readonly kind: 'waiting' };
 
-type WholeSheet = typeof wholeJobSheet;
-
 /** What judges bearings and looks for remedies, once it is there; until then a sheet is made of its seals alone. */
-let wholeSheet: WholeSheet | null = null;
+let wholeSheet: typeof whole | null = null;
 
 /** Fetches what not every sheet needs; tells whether that made a difference. Rejects where it cannot be loaded. */
 export async function fetchWholeSheet(): Promise<boolean> {
   if (wholeSheet !== null) return false;
-  wholeSheet = (await import('./whole-sheet.js')).jobSheet;
+  wholeSheet = await import('./whole-sheet.js');
   return true;
 }
 
 const neededOfSeal = ['shaftMm', 'outsideMm', 'widthMm', 'construction', 'lipMaterial'] as const;
 
-/** Computes the job sheet of one position from the file as typed. */
-export function computeSheet(document: JsonObject, place: Place, sealPart: number, asOfDate: string): SheetResult {
+/** Computes the job sheet of one position from the file as typed, in steps between which the page can answer. */
+export function* computeSheet(document: JsonObject, place: Place, sealPart: number, asOfDate: string): Generator<undefined, SheetResult> {
   const seal = valueAt(document, [...positionPath(place), 'parts', sealPart]);
   const hasBearing = bearingPartsOf(document, place).length > 0;
   const isBearingAlone = sealPartsOf(document, place).length === 0 && hasBearing;
@@ -44,7 +42,7 @@ export function computeSheet(document: JsonObject, place: Place, sealPart: numbe
   if (hasBearing && wholeSheet === null) return { kind: 'waiting' };
   try {
     const input = inputOf(document, place, asOfDate);
-    return { kind: 'sheet', output: wholeSheet === null ? sealSheet(input) : wholeSheet.run(input) };
+    return { kind: 'sheet', output: yield* wholeSheet === null ? sealSheetInSteps(input) : wholeSheet.jobSheetInSteps(input) };
   } catch (error) {
     if (error instanceof CalculationError) return { kind: 'fault', fault: { key: keyOfPath(pathInFull(withPlaceAlone(document, place), error.path), sealPart, bearingPartsOf(document, place)[0]), message: error.message } };
     throw error;
@@ -54,7 +52,7 @@ export function computeSheet(document: JsonObject, place: Place, sealPart: numbe
 /** The working of the same sheet, built when somebody asks for it. */
 export function workingOf(document: JsonObject, place: Place, asOfDate: string, output: JobSheetOutput): readonly WorkingStep[] {
   const input = inputOf(document, place, asOfDate);
-  return wholeSheet === null ? sealSheetWorking(input, output) : wholeSheet.explain(wholeSheet.parse(input), output);
+  return wholeSheet === null ? sealSheetWorking(input, output) : wholeSheet.jobSheet.explain(wholeSheet.jobSheet.parse(input), output);
 }
 
 function inputOf(document: JsonObject, place: Place, asOfDate: string): { readonly workshop: Json; readonly machine: string; readonly position: string; readonly asOfDate: string } {

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { english, jobSheetDocument, type SheetBlock, type SheetItem } from '@seatwright/core/wording';
+import { english, type SheetBlock, type SheetItem } from '@seatwright/core/wording';
 import { words } from '../words.js';
+import { documentOf } from './document-of.js';
 import type { SheetContext } from './sheet-context.js';
 
 const signs: Readonly<Record<SheetItem['tone'], string>> = { good: '✓', note: 'i', care: '!', unknown: '?', bad: '✗', plain: '' };
@@ -12,7 +13,7 @@ const shownRows = 2;
 export function printSheet(context: SheetContext): TemplateResult | typeof nothing {
   const { output, style, seal, driver, isStale } = context;
   if (output === null) return nothing;
-  const document = jobSheetDocument(output, english, style);
+  const document = documentOf(output, style);
   const title = document.find((block) => block.kind === 'title');
   const rest = document.filter((block) => block.kind !== 'title' && block.kind !== 'verdict');
   const small = rest.findIndex((block) => block.kind === 'heading' && (block.text === english.labels['assumed'] || block.text === english.labels['notChecked'] || block.text === english.labels['sources']));

@@ -1,9 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { JobSheetOutput } from '@seatwright/core/job';
-import { bearingBlocks, editionText, english, jobSheetDocument, type SheetBlock, type WritingStyle } from '@seatwright/core/wording';
+import { bearingBlocks, editionText, english, type SheetBlock, type WritingStyle } from '@seatwright/core/wording';
 import { decideLine, dueLine, putInLine, takeOutLine } from '../sheet/summaries.js';
 import { words } from '../words.js';
 import { renderBlock } from './block.js';
+import { documentOf } from './document-of.js';
 import { renderTable } from './print-sheet.js';
 import { besideBlock } from './beside-block.js';
 import { chartsBlock } from './charts-block.js';
@@ -17,7 +18,7 @@ const notComputed = html`<p>${words.notComputed}</p>`;
 export function decideBlock(context: SheetContext, working: TemplateResult | typeof nothing): TemplateResult {
   const { output, style, isStale } = context;
   if (output === null) return renderBlock({ id: 'decide', heading: words.blocks.decide, line: words.noResult, isOpen: false, content: nothing });
-  const findings = [...output.parts.flatMap((part) => part.findings), ...output.fileFindings];
+  const findings = context.same('all findings', [...output.parts.flatMap((part) => part.findings), ...output.fileFindings]);
   return renderBlock({
     id: 'decide',
     heading: words.blocks.decide,
@@ -57,7 +58,7 @@ export function putInBlock(context: SheetContext): TemplateResult {
   const { output, seal, style, isStale, driver, actions } = context;
   if (output === null) return renderBlock({ id: 'put-in', heading: words.blocks.in, line: words.noResult, isOpen: false, content: nothing });
   if (seal === null) return renderBlock({ id: 'put-in', heading: words.blocks.in, line: bearingNames(output), isOpen: false, isStale, content: bearingPlan(output, 'fitting', style) });
-  const findings = [...(seal.driver?.findings ?? []), ...(seal.seating?.findings ?? []).filter((finding) => !seal.findings.includes(finding))];
+  const findings = context.same('seating findings', [...(seal.driver?.findings ?? []), ...(seal.seating?.findings ?? []).filter((finding) => !seal.findings.includes(finding))]);
   return renderBlock({
     id: 'put-in',
     heading: words.blocks.in,
@@ -76,7 +77,7 @@ export function putInBlock(context: SheetContext): TemplateResult {
 /** The last look, what is written down, and when it is due again. */
 export function proveBlock({ output, style, isStale }: SheetContext): TemplateResult {
   if (output === null) return renderBlock({ id: 'prove', heading: words.blocks.prove, line: words.noResult, isOpen: false, content: nothing });
-  const document = jobSheetDocument(output, english, style);
+  const document = documentOf(output, style);
   const due = document.findIndex((block) => block.kind === 'heading' && block.text === english.labels['due']);
   const dueText = document[due + 1];
   const blanks = document.find((block) => block.kind === 'blanks');
@@ -97,7 +98,7 @@ export function proveBlock({ output, style, isStale }: SheetContext): TemplateRe
 /** What was taken for granted, what was not looked at, and where the numbers come from. */
 export function smallPrint({ output, style }: SheetContext): TemplateResult | typeof nothing {
   if (output === null) return nothing;
-  const document = jobSheetDocument(output, english, style);
+  const document = documentOf(output, style);
   const sections = ['assumed', 'notChecked', 'sources'].flatMap((label) => {
     const at = document.findIndex((block) => block.kind === 'heading' && block.text === english.labels[label]);
     const list = document[at + 1];
@@ -128,7 +129,7 @@ function bearingTables({ output, style }: SheetContext): TemplateResult | typeof
 
 function sizeTables({ output, style }: SheetContext): readonly Extract<SheetBlock, { kind: 'table' }>[] {
   if (output === null) return [];
-  const document = jobSheetDocument(output, english, style);
+  const document = documentOf(output, style);
   const end = document.findIndex((block) => block.kind === 'heading' && block.text.startsWith(english.labels['findings'] ?? ''));
   return document.slice(0, Math.max(0, end)).filter((block) => block.kind === 'table');
 }

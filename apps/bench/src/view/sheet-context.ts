@@ -34,6 +34,8 @@ export interface SheetContext {
   readonly mode: SectionMode;
   readonly highlight: string;
   readonly isUnsaved: boolean;
+  /** The same object as last time under this name, where the value is equal. */
+  same<T>(name: string, value: T): T;
   readonly actions: SheetActions;
 }
 

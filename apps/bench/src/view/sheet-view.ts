@@ -58,7 +58,7 @@ function verdictOf(context: SheetContext): TemplateResult {
       : html`<p class="begin"><button type="button" class="go" @click=${() => { actions.goTo(toBegin[0] ?? ''); }}>${words.beginWith}: ${words.beginNames[toBegin[0] ?? ''] ?? toBegin[0]}</button><span>${toBegin.length > 1 ? words.thenMore.replace('{count}', String(toBegin.length - 1)) : ''}</span></p>`}
     ${output === null
       ? nothing
-      : html`<seat-verdict .verdict=${output.verdict} .findings=${output.parts.flatMap((part) => part.findings)} .nextReading=${isStale ? null : output.nextReading} next-name=${nameOfKey(output.nextReading ?? '')} ?stale=${isStale} .writing=${style}></seat-verdict>`}
+      : html`<seat-verdict .verdict=${output.verdict} .findings=${context.same('findings', output.parts.flatMap((part) => part.findings))} .nextReading=${isStale ? null : output.nextReading} next-name=${nameOfKey(output.nextReading ?? '')} ?stale=${isStale} .writing=${style}></seat-verdict>`}
     ${fault === null ? nothing : elsewhere === '' ? html`<p class="fault"><button type="button" class="go" @click=${() => { actions.goTo(fault.key); }}>${words.goToFault}</button></p>` : html`<p class="fault">${words.faultElsewhere}: ${elsewhere}</p>`}
   </section>`;
 }

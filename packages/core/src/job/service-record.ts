@@ -3,7 +3,7 @@ import { measuredSize } from '../measure/index.js';
 import { candourFields, choiceField, commonPractice, defineCalculation, findingField, outputNumber, plainGeometry, readWithin, source, supporting, textField, wholeNumberField, type Finding, type WorkingStep } from '../result/index.js';
 import { largestUsefulBoreMm, lipSpeed } from '../seal/index.js';
 import { dateField, dayNumberOf } from './calendar-day.js';
-import { findPosition } from './find-position.js';
+import { findPosition, type FoundPosition } from './find-position.js';
 import { boreTrendField, boreTrendOf, type BoreTrend } from './internal/bore-trend.js';
 import { dueReasons, earliestDue, type Due } from './internal/earliest-due.js';
 import { changeAfter } from './internal/last-renewal.js';
@@ -70,25 +70,7 @@ export const serviceRecord = defineCalculation({
   output: outputField,
   compute(input): ServiceRecordOutput {
     const { workshop } = readWorkshop(input.workshop);
-    const { machine, position, path } = findPosition(workshop, input);
-    const changes = entriesOf(workshop, position, path);
-    const speedMps = speedOf(workshop, position);
-    const trend = trendOf(workshop, position, changes, input.forecastChangeCount ?? usualForecastCount);
-    const next = nextDue(machine, position, speedMps, input.asOfDate);
-    const due = earliestDue(machine, position, next, trend, input.asOfDate);
-    const hours = hoursOnRecord(machine, changes);
-    return {
-      machine: machine.name,
-      position: position.name,
-      changes,
-      medianIntervalHours: medianIntervalOf(changes),
-      lipTravelToDateKm: speedMps === null || hours === null ? null : speedMps * hours * 3.6,
-      boreTrend: trend,
-      ...due,
-      findings: [...findingsOf(changes, trend, due), ...meterFindings(machine, changes), ...dayFindings(position, input.asOfDate)],
-      assumptions: [],
-      notChecked: ['wear-goes-on-as-before', ...(changes.some(({ boreMm }) => boreMm === null) ? ['changes-without-reading'] : [])],
-    };
+    return recordOf(workshop, findPosition(workshop, input), input);
   },
   explain(input, output): readonly WorkingStep[] {
     const { workshop } = readWorkshop(input.workshop);
@@ -103,6 +85,28 @@ export const serviceRecord = defineCalculation({
     ];
   },
 });
+
+/** The record of a position in a file that is read already. */
+export function recordOf(workshop: WorkshopFile, { machine, position, path }: FoundPosition, { asOfDate, forecastChangeCount = usualForecastCount }: Pick<z.infer<typeof inputField>, 'asOfDate' | 'forecastChangeCount'>): ServiceRecordOutput {
+  const changes = entriesOf(workshop, position, path);
+  const speedMps = speedOf(workshop, position);
+  const trend = trendOf(workshop, position, changes, forecastChangeCount);
+  const next = nextDue(machine, position, speedMps, asOfDate);
+  const due = earliestDue(machine, position, next, trend, asOfDate);
+  const hours = hoursOnRecord(machine, changes);
+  return {
+    machine: machine.name,
+    position: position.name,
+    changes,
+    medianIntervalHours: medianIntervalOf(changes),
+    lipTravelToDateKm: speedMps === null || hours === null ? null : speedMps * hours * 3.6,
+    boreTrend: trend,
+    ...due,
+    findings: [...findingsOf(changes, trend, due), ...meterFindings(machine, changes), ...dayFindings(position, asOfDate)],
+    assumptions: [],
+    notChecked: ['wear-goes-on-as-before', ...(changes.some(({ boreMm }) => boreMm === null) ? ['changes-without-reading'] : [])],
+  };
+}
 
 /** The changes in the order of their days, each with what was measured. */
 function entriesOf(workshop: WorkshopFile, { changes = [] }: Position, path: string): readonly Entry[] {

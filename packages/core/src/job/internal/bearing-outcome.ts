@@ -3,8 +3,8 @@ import { bearingFitting, bearingRemoval, bearingSeat, ratingLife, seatRepair, ty
 import { commonPractice, deciding, plainGeometry, supporting, verdictOf, type Finding, type Verdict, type WorkingStep } from '../../result/index.js';
 import type { BearingPart, Machine, Position, WorkshopFile } from '../workshop-file-field.js';
 import { attempt } from './attempt.js';
+import type { InSteps } from './in-steps.js';
 import type { BearingOutcome } from './sheet-output.js';
-
 
 /** What a job sheet has to say about one bearing. */
 export interface BearingJudged {
@@ -37,7 +37,7 @@ export function bearingQuestion(workshop: WorkshopFile, position: Position, part
 }
 
 /** The bearing judged and planned: seats and clearance, how it comes out, how it goes in, its life where ratings and load are given. */
-export function judgeBearing(workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart): BearingJudged {
+export function* judgeBearing(workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart): InSteps<BearingJudged> {
   const name = part.name ?? part.designation ?? 'bearing';
   const nothing = { seat: null, fitting: null, removal: null, life: null, driver: null };
   const isKnown = part.designation !== undefined || (part.boreMm !== undefined && part.outsideMm !== undefined && part.widthMm !== undefined);
@@ -60,10 +60,14 @@ export function judgeBearing(workshop: WorkshopFile, machine: Machine, position:
   const { isSealedOrGreased, hasPolymerCage, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN, isBlindBore, mustBeReused } = part;
   const given = <T extends object>(fields: T) => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as Partial<T>;
   const seat = tried('bearing-seat', () => bearingSeat.compute(question));
+  yield;
   const fitting = tried('bearing-fitting', () => bearingFitting.compute({ ...question, ...given({ isSealedOrGreased, hasPolymerCage, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN }) }));
+  yield;
   const removal = tried('bearing-removal', () => bearingRemoval.compute({ ...question, ...given({ isBlindBore, mustBeReused }) }));
+  yield;
   const toolsAtHand = workshop.toolsAtHand;
   const driver = tried('bearing-driver', () => bearingDriver.compute({ ...question, ...(toolsAtHand === undefined ? {} : { toolsAtHand }), maximumCandidateCount: 3 }));
+  yield;
   const life = lifeOf(machine, position, seat?.boreMm, part);
   const findings = [...(seat?.findings ?? []), ...(fitting?.findings ?? []).filter(({ severity }) => severity === 'care'), ...(life?.findings ?? []), ...repairsOf(question, seat), ...errors];
   return { verdict: verdictOf(findings), findings: findings.map(ofBearing), seat, fitting, removal, life, driver };
@@ -107,6 +111,6 @@ export function bearingWorking(workshop: WorkshopFile, position: Position, part:
 }
 
 /** A bearing on a sheet. */
-export function bearingOutcome(workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart, path: string): BearingOutcome {
-  return { kind: 'bearing', name: part.name ?? part.designation ?? 'bearing', path, ...judgeBearing(workshop, machine, position, part) };
+export function* bearingOutcome(workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart, path: string): InSteps<BearingOutcome> {
+  return { kind: 'bearing', name: part.name ?? part.designation ?? 'bearing', path, ...(yield* judgeBearing(workshop, machine, position, part)) };
 }

@@ -1,34 +1,39 @@
 import type * as z from 'zod/mini';
 import { commonPractice, libraryVersion, planStep, plainGeometry, supporting, tablesEdition, verdictOf, worseVerdict, type Assumption, type Finding, type PlanStep, type Verdict } from '../../result/index.js';
 import { sourceTitles } from '../../tables/generated/source-titles.js';
-import { findPosition } from '../find-position.js';
+import { findPosition, type FoundPosition } from '../find-position.js';
 import { nextDue } from '../next-due.js';
 import { readWorkshop } from '../read-workshop-file.js';
-import { serviceRecord } from '../service-record.js';
+import { recordOf } from '../service-record.js';
 import type { BearingPart, Machine, Position, WorkshopFile } from '../workshop-file-field.js';
 import { attempt } from './attempt.js';
+import type { InSteps } from './in-steps.js';
 import { sealOutcome, type Remedies } from './seal-outcome.js';
 import { betweenSeals } from './several-seals.js';
-import type { BearingOutcome, JobSheetOutput } from './sheet-output.js';
+import type { BearingOutcome, JobSheetOutput, SealOutcome } from './sheet-output.js';
 import type { sheetQuestionField } from './sheet-question-field.js';
 
 /** Who is asked for what not every sheet needs: handed in, so that a page with seals alone need not fetch it. */
 export interface Experts {
-  readonly bearing: (workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart, path: string) => BearingOutcome;
+  readonly bearing: (workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart, path: string) => InSteps<BearingOutcome>;
   readonly remedies: Remedies;
 }
 
-/** One position as one ordered job sheet. */
-export function composeSheet(input: z.infer<typeof sheetQuestionField>, experts: Experts): JobSheetOutput {
+/** One position as one ordered job sheet, in steps that each take a small part of the time. */
+export function* composeSheet(input: z.infer<typeof sheetQuestionField>, experts: Experts): InSteps<JobSheetOutput> {
   const { workshop, unknownFields } = readWorkshop(input.workshop);
-  const { machine, position, path } = findPosition(workshop, input);
-  const parts = position.parts.map((part, i) =>
-    part.kind === 'seal' ? sealOutcome(workshop, position, part, `${path}.parts[${i}]`, experts.remedies) : experts.bearing(workshop, machine, position, part, `${path}.parts[${i}]`),
-  );
+  const found = findPosition(workshop, input);
+  const { machine, position, path } = found;
+  const parts: (SealOutcome | BearingOutcome)[] = [];
+  for (const [i, part] of position.parts.entries()) {
+    yield;
+    parts.push(part.kind === 'seal' ? yield* sealOutcome(workshop, position, part, `${path}.parts[${i}]`, experts.remedies) : yield* experts.bearing(workshop, machine, position, part, `${path}.parts[${i}]`));
+  }
+  yield;
   const seals = parts.filter((part) => part.kind === 'seal');
   const speed = seals.find((seal) => seal.check?.peripheralSpeedMps != null)?.check?.peripheralSpeedMps ?? null;
   const due = nextDue(machine, position, speed, input.asOfDate);
-  const record = growthOnRecord({ workshop: input.workshop, machine: machine.name, position: position.name, ...(input.asOfDate === undefined ? {} : { asOfDate: input.asOfDate }) });
+  const record = growthOnRecord(workshop, found, input.asOfDate);
   const fileFindings = [
     ...(unknownFields.length === 0 ? [] : [supporting('unknown-fields', 'note', { fields: unknownFields.slice(0, 10).join(', '), fieldCount: unknownFields.length }, commonPractice)]),
     ...record,
@@ -68,8 +73,8 @@ export function composeSheet(input: z.infer<typeof sheetQuestionField>, experts:
 const forecasts: readonly string[] = ['bore-lasts', 'bore-may-leave-limit', 'bore-leaves-limit'];
 
 /** What the record says of the bore, or why it could not be read; how long it is overdue stands with the next due date. */
-function growthOnRecord(input: { readonly workshop: unknown; readonly machine: string; readonly position: string; readonly asOfDate?: string }): readonly Finding[] {
-  const record = attempt(() => serviceRecord.compute(input));
+function growthOnRecord(workshop: WorkshopFile, found: FoundPosition, asOfDate: string | undefined): readonly Finding[] {
+  const record = attempt(() => recordOf(workshop, found, asOfDate === undefined ? {} : { asOfDate }));
   if ('error' in record) return [supporting('could-not-compute', 'unknown', { what: 'service-record', reason: record.error.message }, plainGeometry)];
   return record.value.findings.filter(({ code }) => code.startsWith('bore-') || code === 'hour-meter-behind-record' || code === 'day-before-record');
 }

@@ -4,6 +4,7 @@ import { sealCheck, type SealCheckOutput, type Situation } from '../../seal/inde
 import { situationOf } from '../situation-of.js';
 import type { Position, SealPart, WorkshopFile } from '../workshop-file-field.js';
 import { attempt } from './attempt.js';
+import type { InSteps } from './in-steps.js';
 import type { SealOutcome } from './sheet-output.js';
 
 /** What would help where something is wrong. */
@@ -25,7 +26,7 @@ export function sealWorking(situation: Situation, workshop: WorkshopFile): reado
 }
 
 /** What a job sheet has to say about one seal: whether it suits, how it comes out, what drives it in, where it ends. */
-export function sealOutcome(workshop: WorkshopFile, position: Position, part: SealPart, path: string, remedies: Remedies): SealOutcome {
+export function* sealOutcome(workshop: WorkshopFile, position: Position, part: SealPart, path: string, remedies: Remedies): InSteps<SealOutcome> {
   const situation = situationOf(workshop, position, part);
   const errors: Finding[] = [];
   const tried = <T>(what: string, compute: () => T): T | null => {
@@ -37,9 +38,13 @@ export function sealOutcome(workshop: WorkshopFile, position: Position, part: Se
     return null;
   };
   const check = tried('seal-check', () => sealCheck.compute(situation));
+  yield;
   const extraction = tried('extraction-plan', () => extractionPlan.compute(situation));
+  yield;
   const driver = tried('driver-search', () => driverSearch.compute(workshop.toolsAtHand === undefined ? situation : { ...situation, toolsAtHand: workshop.toolsAtHand }));
+  yield;
   const seating = tried('seating-plan', () => seatingPlan.compute(situation));
+  yield;
   // Where the new seal would end belongs to the question whether it suits; how it is got there does not.
   const ofPlace = (seating?.findings ?? []).filter(({ role, severity }) => role === 'deciding' && (severity === 'care' || severity === 'bad'));
   const helps = check === null ? [] : remedies(situation, check);
