@@ -19,7 +19,7 @@ function blocksOf(markdown: string): readonly Block[] {
 }
 
 let consumer: Consumer;
-beforeAll(() => { consumer = makeConsumer(); });
+beforeAll(() => { consumer = makeConsumer(); }, 120_000);
 
 /** Runs one block where the packages are installed; what it printed. */
 function run({ language, text }: Block, at: string): string {

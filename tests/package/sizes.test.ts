@@ -42,7 +42,7 @@ const mayGrowBy = 200;
 const mayShrinkBy = 1000;
 
 let consumer: Consumer;
-beforeAll(() => { consumer = makeConsumer(); });
+beforeAll(() => { consumer = makeConsumer(); }, 120_000);
 
 async function bundled(code: string): Promise<string> {
   const input = join(consumer.folder, 'entry.mjs');

@@ -34,7 +34,7 @@ export const jobSheet = defineCalculation({
 
 /** The same sheet in steps, for a page that has keys to answer in between: each `next()` does a small part, the last gives the sheet.
  * @throws CalculationError as `jobSheet.run`, at the first step or a later one
- * @example [...jobSheetInSteps({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] } })].length // 6
+ * @example Array.from(jobSheetInSteps({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] } })).length // 6
  */
 export function jobSheetInSteps(raw: unknown): InSteps<JobSheetOutput> {
   return composeSheet(jobSheet.parse(raw), experts);

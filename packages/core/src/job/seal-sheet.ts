@@ -19,7 +19,7 @@ export function sealSheet(raw: unknown): JobSheetOutput {
 
 /** The same sheet in steps, for a page that has keys to answer in between: each `next()` does a small part, the last gives the sheet.
  * @throws CalculationError as `sealSheet`, at the first step or a later one
- * @example [...sealSheetInSteps({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] } })].length // 6
+ * @example Array.from(sealSheetInSteps({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] } })).length // 6
  */
 export function sealSheetInSteps(raw: unknown): InSteps<JobSheetOutput> {
   const bearing = () => {
