@@ -26,11 +26,12 @@ export function decimalRatio(text: string): Ratio {
   return { top: BigInt((whole === '' ? '0' : whole) + part), bottom: 10n ** BigInt(part.length) };
 }
 
-/** The nearest number with nine decimals: rounded once, at the end. */
+/** The number next to the fraction rounded to nine decimals: the same that the digits give when they are typed as a number. */
 export function toNumber({ top, bottom }: Ratio): number {
   const scale = 1_000_000_000n;
   const sign = top < 0n ? -1n : 1n;
   const scaled = (2n * top * sign * scale + bottom) / (2n * bottom);
-  const number = Number(sign * (scaled / scale)) + Number(sign * (scaled % scale)) / 1e9;
-  return number === 0 ? 0 : number;
+  // Whole numbers that a number holds exactly are divided with one rounding; longer ones go by their digits.
+  const size = scaled <= Number.MAX_SAFE_INTEGER ? Number(scaled) / 1e9 : Number(`${scaled / scale}.${String(scaled % scale).padStart(9, '0')}`);
+  return size === 0 ? 0 : Number(sign) * size;
 }
