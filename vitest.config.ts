@@ -1,6 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
-const alias = [
+/** Packages by name are their sources. */
+export const alias = [
   { find: /^@seatwright\/core$/, replacement: new URL('./packages/core/src/index.ts', import.meta.url).pathname },
   { find: /^@seatwright\/core\/registry$/, replacement: new URL('./packages/core/src/registry.ts', import.meta.url).pathname },
   { find: /^@seatwright\/core\/([a-z]+)$/, replacement: `${new URL('./packages/core/src/', import.meta.url).pathname}$1/index.ts` },

@@ -2,6 +2,6 @@ import fc from 'fast-check';
 
 /**
  * Laws draw the same cases on every machine, so that a change alone decides whether the tests pass.
- * `npm run soak` draws anew each time (`RUNS` set); what it finds becomes an example of its own.
+ * `npm run soak` draws anew each time (`RUNS` set, no `SEED`); what it finds becomes an example of its own.
  */
-if (process.env['RUNS'] === undefined) fc.configureGlobal({ seed: 20_260_101 });
+if (process.env['RUNS'] === undefined || process.env['SEED'] !== undefined) fc.configureGlobal({ seed: Number(process.env['SEED'] ?? 20_260_101) });
