@@ -1,6 +1,6 @@
 import { defineConfig } from 'vitest/config';
 import { rooms } from './rooms.mjs';
-import { alias } from '../../vitest.config';
+import { alias } from '../../vitest.config.ts';
 
 const room = process.env.ROOM;
 
