@@ -50,7 +50,7 @@ test('sheets as Markdown, HTML and JSON', () => {
 });
 
 test('short commands for daily use', () => {
-  expect(seatwright(['zone', '25 p6']).out).toContain('upperLimitDeviationUm: 35');
+  expect(seatwright(['zone', '25 p6']).out).toContain('upper limit deviation: 35');
   expect(seatwright(['fit', '25', 'H7/p6']).out).toContain('interference');
   expect(seatwright(['fit', '3/4 in FN2']).out).toContain('interference');
   expect(seatwright(['fit', '3/4', 'FN9']).code).toBe(1);

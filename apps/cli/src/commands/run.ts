@@ -19,5 +19,5 @@ export async function run(name: string, options: { readonly input: string; reado
   const output = calculation.compute(input);
   const working = options.explain === true ? calculation.explain(input, output) : undefined;
   if (options.json === true) process.stdout.write(`${answerJson(output, working)}\n`);
-  else process.stdout.write(answerText(output) + (working === undefined ? '' : workingText(working)) + `\n${stampLine}`);
+  else process.stdout.write(answerText(output, calculation) + (working === undefined ? '' : workingText(working)) + `\n${stampLine}`);
 }

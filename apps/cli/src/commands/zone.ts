@@ -11,7 +11,7 @@ interface Options {
 export function zone(designation: string, options: Options): Promise<void> {
   const input = toleranceZone.parse(parseZoneDesignation(designation));
   const output = toleranceZone.compute(input);
-  show(output, options.explain === true ? toleranceZone.explain(input, output) : undefined, options);
+  show(toleranceZone, output, options.explain === true ? toleranceZone.explain(input, output) : undefined, options);
   return Promise.resolve();
 }
 
@@ -20,16 +20,16 @@ export function fitOf(designation: string, options: Options): Promise<void> {
   if (isInchFitDesignation(designation)) {
     const input = inchFit.parse(parseInchFitDesignation(designation));
     const output = inchFit.compute(input);
-    show(output, options.explain === true ? inchFit.explain(input, output) : undefined, options);
+    show(inchFit, output, options.explain === true ? inchFit.explain(input, output) : undefined, options);
     return Promise.resolve();
   }
   const input = fit.parse(parseFitDesignation(designation));
   const output = fit.compute(input);
-  show(output, options.explain === true ? fit.explain(input, output) : undefined, options);
+  show(fit, output, options.explain === true ? fit.explain(input, output) : undefined, options);
   return Promise.resolve();
 }
 
-function show(output: unknown, working: ReturnType<typeof fit.explain> | undefined, options: Options): void {
+function show(calculation: Parameters<typeof answerText>[1], output: unknown, working: ReturnType<typeof fit.explain> | undefined, options: Options): void {
   if (options.json === true) process.stdout.write(`${answerJson(output, working)}\n`);
-  else process.stdout.write(answerText(output) + (working === undefined ? '' : workingText(working)) + `\n${stampLine}`);
+  else process.stdout.write(answerText(output, calculation) + (working === undefined ? '' : workingText(working)) + `\n${stampLine}`);
 }

@@ -1,33 +1,51 @@
-import type { Assumption, Finding, PlanStep, WorkingStep } from '@seatwright/core';
+import type { Assumption, Finding, jsonSchemasOf, PlanStep, SourceReference, WorkingStep } from '@seatwright/core';
 import { assumptionText, english, markedFinding, plainStyle, stepItem, unitOfName, writeFinding, writeValue } from '@seatwright/core/wording';
+import { answerLabels, type AnswerLabels } from './answer-labels.js';
 
-/** Any output as readable lines: values with their units, findings as sentences, what was assumed and not looked at. */
-export function answerText(output: unknown): string {
-  return `${linesOf(output, '').join('\n')}\n`;
+/** Any output as readable lines: values by their labels with units, findings as sentences, what was assumed and not looked at. */
+export function answerText(output: unknown, calculation: Parameters<typeof jsonSchemasOf>[0]): string {
+  return `${linesOf(output, '', answerLabels(calculation)).join('\n')}\n`;
 }
 
 /** Parts of a value take the unit of the field around them: `shaftHoopStressMpa: { bore, surface }`. */
-function linesOf(value: unknown, indent: string, around = ''): readonly string[] {
+function linesOf(value: unknown, indent: string, labels: AnswerLabels, around = ''): readonly string[] {
   if (typeof value !== 'object' || value === null) return [`${indent}${String(value)}`];
-  return Object.entries(value).flatMap(([name, item]) => entryLines(name, item, indent, around));
+  return Object.entries(value).flatMap(([name, item]) => entryLines(name, item, indent, labels, around));
 }
 
-function entryLines(name: string, item: unknown, indent: string, around: string): readonly string[] {
-  if (item === undefined || item === null) return [`${indent}${name}: none`];
-  if (typeof item === 'number') return [`${indent}${name}: ${writeValue(unitOfName(name) === '' && unitOfName(around) !== '' ? around : name, item)}`];
-  if (typeof item === 'string') return [`${indent}${name}: ${english.values[item] ?? item}`];
-  if (typeof item !== 'object') return [`${indent}${name}: ${item === true ? 'yes' : 'no'}`];
+function entryLines(name: string, item: unknown, indent: string, labels: AnswerLabels, around: string): readonly string[] {
+  const label = labels.labelOf(name);
+  const within = labels.within(name);
+  if (item === undefined || item === null) return [`${indent}${label}: none`];
+  if (typeof item === 'number') return [`${indent}${label}: ${writeValue(unitOfName(name) === '' && unitOfName(around) !== '' ? around : name, item)}`];
+  if (typeof item === 'string') return [`${indent}${label}: ${name === 'held' ? heldWords(item) : wordOf(item)}`];
+  if (typeof item !== 'object') return [`${indent}${label}: ${item === true ? 'yes' : 'no'}`];
   if (Array.isArray(item)) {
     if (item.length === 0) return [];
     const table = flatTable(item);
-    if (table !== null) return [`${indent}${name}:`, ...tableLines(table, `${indent}  `)];
-    return [`${indent}${name}:`, ...item.flatMap((entry: unknown) => listEntry(name, entry, indent))];
+    if (table !== null) return [`${indent}${label}:`, ...tableLines(table, `${indent}  `, within)];
+    return [`${indent}${label}:`, ...item.flatMap((entry: unknown) => listEntry(name, entry, indent, within))];
   }
-  if (isFinding(item)) return [`${indent}${name}: ${markedFinding(item, english, plainStyle)}`];
-  if (isStep(item)) return [`${indent}${name}: ${stepItem(item, english, plainStyle).text}`];
+  if (isFinding(item)) return [`${indent}${label}: ${findingText(item)}`];
+  if (isStep(item)) return [`${indent}${label}: ${stepItem(item, english, plainStyle).text}`];
+  if (isSource(item)) return [`${indent}${label}: ${[item.id, item.clause].filter((part) => part !== undefined && part !== '').join(', ')} (${heldWords(item.held)})`];
   const span = item as { readonly low?: unknown; readonly high?: unknown };
-  if (typeof span.low === 'number' && typeof span.high === 'number') return [`${indent}${name}: ${writeValue(name, span.low)} to ${writeValue(name, span.high)}`];
-  return [`${indent}${name}:`, ...linesOf(item, `${indent}  `, name)];
+  if (typeof span.low === 'number' && typeof span.high === 'number') return [`${indent}${label}: ${writeValue(name, span.low)} to ${writeValue(name, span.high)}`];
+  return [`${indent}${label}:`, ...linesOf(item, `${indent}  `, within, name)];
+}
+
+function wordOf(code: string): string {
+  return english.values[code] ?? code;
+}
+
+function heldWords(held: string): string {
+  return english.labels[`${held}Mark`] ?? held;
+}
+
+const signs: Readonly<Record<Finding['severity'], string>> = { good: '[ok]', note: '[i]', care: '[!]', unknown: '[?]', bad: '[X]' };
+
+function findingText(finding: Finding): string {
+  return `${signs[finding.severity]} ${markedFinding(finding, english, plainStyle)}`;
 }
 
 const longEnoughForTable = 4;
@@ -43,31 +61,35 @@ function flatTable(list: readonly unknown[]): readonly Readonly<Record<string, C
 
 type Cell = number | string | boolean | null;
 
-function tableLines(list: readonly Readonly<Record<string, Cell>>[], indent: string): readonly string[] {
+function tableLines(list: readonly Readonly<Record<string, Cell>>[], indent: string, labels: AnswerLabels): readonly string[] {
   const names = Object.keys(list[0] ?? {});
-  const cell = (name: string, value: Cell) => (typeof value === 'number' ? writeValue(name, value) : value === null ? '-' : typeof value === 'boolean' ? (value ? 'yes' : 'no') : (english.values[value] ?? value));
-  const rows = [names, ...list.map((entry) => names.map((name) => cell(name, entry[name] ?? null)))];
+  const cell = (name: string, value: Cell) => (typeof value === 'number' ? writeValue(name, value) : value === null ? '-' : typeof value === 'boolean' ? (value ? 'yes' : 'no') : wordOf(value));
+  const rows = [names.map((name) => labels.labelOf(name)), ...list.map((entry) => names.map((name) => cell(name, entry[name] ?? null)))];
   const widths = names.map((_, c) => Math.max(...rows.map((row) => row[c]?.length ?? 0)));
   return rows.map((row) => `${indent}${row.map((text, c) => text.padStart(widths[c] ?? 0)).join('  ')}`);
 }
 
-function listEntry(name: string, entry: unknown, indent: string): readonly string[] {
-  if (typeof entry === 'string') return [`${indent}  - ${english.notChecked[entry] ?? english.cautions[entry] ?? english.values[entry] ?? entry}`];
+function listEntry(name: string, entry: unknown, indent: string, labels: AnswerLabels): readonly string[] {
+  if (typeof entry === 'string') return [`${indent}  - ${english.notChecked[entry] ?? english.cautions[entry] ?? wordOf(entry)}`];
   if (isStep(entry)) {
     const { text, below } = stepItem(entry, english, plainStyle);
     return [`${indent}  - ${text}`, ...below.map((line) => `${indent}    ! ${line.text}`)];
   }
   if (isFinding(entry)) {
     const { todo } = writeFinding(entry, english, plainStyle);
-    return [`${indent}  - ${markedFinding(entry, english, plainStyle)}`, ...(todo === null ? [] : [`${indent}    -> ${todo}`])];
+    return [`${indent}  - ${findingText(entry)}`, ...(todo === null ? [] : [`${indent}    -> ${todo}`])];
   }
   if (name === 'assumptions') return [`${indent}  - ${assumptionText(entry as Assumption, english, plainStyle)}`];
-  const [first = '', ...rest] = linesOf(entry, `${indent}    `);
+  const [first = '', ...rest] = linesOf(entry, `${indent}    `, labels);
   return [`${indent}  - ${first.trimStart()}`, ...rest];
 }
 
 function isFinding(value: unknown): value is Finding {
   return typeof value === 'object' && value !== null && 'severity' in value && 'code' in value;
+}
+
+function isSource(value: object): value is SourceReference {
+  return 'id' in value && 'held' in value && Object.keys(value).every((name) => ['id', 'held', 'clause'].includes(name));
 }
 
 function isStep(value: unknown): value is PlanStep {

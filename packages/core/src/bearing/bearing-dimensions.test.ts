@@ -14,14 +14,15 @@ describe('bearing-dimensions', () => {
     expect(bearingDimensions.run({ designation: '6203-ZZ' })).toMatchObject({ seal: 'shields', clearanceGroup: 'N' });
     expect(bearingDimensions.run({ designation: '6203 NR' })).toMatchObject({ hasSnapRingGroove: true });
     expect(bearingDimensions.run({ designation: '6203 TQ7' }).unknownSuffixes).toEqual(['TQ7']);
-    expect(bearingDimensions.run({ designation: '6203 2RS1' }).unknownSuffixes).toEqual(['2RS1']);
+    expect(bearingDimensions.run({ designation: '6203 2RS1 C3' })).toMatchObject({ seal: 'not said', clearanceGroup: '3', unknownSuffixes: ['2RS1'] });
+    expect(bearingDimensions.run({ designation: '6203' })).toMatchObject({ seal: 'open', clearanceGroup: 'N' });
   });
 
   it('reads suffixes that are run together', () => {
     expect(bearingDimensions.run({ designation: '6203-2RSC3' })).toMatchObject({ seal: 'seals', clearanceGroup: '3', unknownSuffixes: [] });
     expect(bearingDimensions.run({ designation: '6203ZZC4' })).toMatchObject({ seal: 'shields', clearanceGroup: '4', unknownSuffixes: [] });
     expect(bearingDimensions.run({ designation: '6203 ZNR' })).toMatchObject({ seal: 'shields', hasSnapRingGroove: true, unknownSuffixes: [] });
-    expect(bearingDimensions.run({ designation: '6203 C3TQ7' })).toMatchObject({ clearanceGroup: 'N', unknownSuffixes: ['C3TQ7'] });
+    expect(bearingDimensions.run({ designation: '6203 C3TQ7' })).toMatchObject({ clearanceGroup: null, unknownSuffixes: ['C3TQ7'] });
   });
 
   it('finds the bearing from sizes as a calliper reads them', () => {

@@ -33,7 +33,7 @@ const outputField = z.strictObject({
   matches: z.readonly(z.array(sizeField)),
   nearest: z.readonly(z.array(sizeField)),
   seal: choiceField(['open', 'shields', 'seals', 'not said'], { label: 'what closes it' }),
-  clearanceGroup: z.nullable(choiceField(['2', 'N', '3', '4', '5'], { label: 'clearance group' })),
+  clearanceGroup: z.nullable(choiceField(['2', 'N', '3', '4', '5'], { label: 'clearance group; none: not said' })),
   hasSnapRingGroove: z.boolean().check(z.meta({ label: 'groove for a snap ring', unit: '' })),
   unknownSuffixes: z.readonly(z.array(z.string().check(z.meta({ label: 'suffix whose meaning is not shared by the trade', unit: '' })))),
   ...candourFields,
@@ -59,8 +59,10 @@ export const bearingDimensions = defineCalculation({
   output: outputField,
   compute(input): BearingDimensionsOutput {
     if (input.designation !== undefined) {
-      const { basic, ...suffixes } = readSuffixes(input.designation);
-      return { matches: [shown(bearingSize(basic), 0)], nearest: [], ...suffixes, assumptions: [], notChecked: ['dimensions-as-listed', 'ratings-by-the-maker'] };
+      const { basic, seal, clearanceGroup, ...suffixes } = readSuffixes(input.designation);
+      // A suffix that was not understood may stand for a seal or a clearance: then open and N are not said.
+      const isAllRead = suffixes.unknownSuffixes.length === 0;
+      return { matches: [shown(bearingSize(basic), 0)], nearest: [], seal: isAllRead || seal !== 'open' ? seal : 'not said', clearanceGroup: isAllRead || clearanceGroup !== 'N' ? clearanceGroup : null, ...suffixes, assumptions: [], notChecked: ['dimensions-as-listed', 'ratings-by-the-maker'] };
     }
     const errorMm = input.readingErrorMm ?? (input.instrument === undefined ? usualErrorMm : instrumentErrorMm(input.instrument, input.outsideMm ?? input.boreMm ?? input.widthMm ?? 0));
     const kind = input.bearingKind ?? 'deep-groove-ball';

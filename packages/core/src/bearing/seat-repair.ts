@@ -63,7 +63,7 @@ export const seatRepair = defineCalculation({
       seat: input.seat,
       ...gap,
       findings,
-      options: options.toSorted((a, b) => verdicts.indexOf(a.verdict) - verdicts.indexOf(b.verdict)),
+      options: options.toSorted((a, b) => verdicts.indexOf(a.verdict) - verdicts.indexOf(b.verdict) || a.findings.length - b.findings.length),
       refused: ['punched-or-knurled-seat', 'foil-in-the-seat', 'welded-ring'],
       assumptions: problem.assumptions,
       notChecked: ['compound-against-fluid', 'seat-can-be-machined-here'],
@@ -115,11 +115,19 @@ function sleeve(problem: SeatProblem, part: SeatPart): Option {
     }).candidates[0];
     if (fit === undefined) return option('sleeve', [deciding('sleeve-finds-no-fit', 'bad', { hotC }, plainMechanics)]);
     const numbers = { fit: `${fit.hole}/${fit.shaft}`, jointMm, seatMm: part.nominalMm, hotC };
-    return option('sleeve', [deciding(isShaft ? 'sleeve-restores-shaft-seat' : 'sleeve-restores-housing-seat', 'good', numbers, plainMechanics)], { sleeveFit: numbers.fit, sleeveOutsideMm: isShaft ? part.nominalMm : jointMm, sleeveInsideMm: isShaft ? jointMm : part.nominalMm });
+    const restored = isShaft
+      ? deciding('sleeve-restores-shaft-seat', 'care', { ...numbers, strengthPercent: (100 * sectionModulus(jointMm, problem.shaftBoreMm)) / sectionModulus(part.nominalMm, problem.shaftBoreMm) }, plainMechanics)
+      : deciding('sleeve-restores-housing-seat', 'good', numbers, plainMechanics);
+    return option('sleeve', [restored], { sleeveFit: numbers.fit, sleeveOutsideMm: isShaft ? part.nominalMm : jointMm, sleeveInsideMm: isShaft ? jointMm : part.nominalMm });
   } catch (error) {
     if (!(error instanceof CalculationError)) throw error;
     return option('sleeve', [deciding('sleeve-finds-no-fit', 'bad', { hotC }, plainMechanics)]);
   }
+}
+
+/** Section modulus of a round shaft with a hole, without the factor that bending and twist do not share. */
+function sectionModulus(outsideMm: number, boreMm: number): number {
+  return (outsideMm ** 4 - boreMm ** 4) / outsideMm;
 }
 
 function plating(): Option {

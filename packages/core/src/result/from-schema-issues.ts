@@ -84,6 +84,6 @@ function kindText(expected: string): string {
 
 function rangeText(origin: string, text: string): string {
   if (origin === 'array') return `${text} entries`;
-  if (origin === 'string') return `${text} characters`;
+  if (origin === 'string') return text === 'from 1' ? 'a text that is not empty' : `${text} characters`;
   return text;
 }

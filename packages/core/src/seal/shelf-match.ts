@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { candourFields, choiceField, deciding, defineCalculation, findingField, outputNumber, supporting, textField, verdictField, verdictOf, verdicts, wholeNumberField, type Finding, type Verdict } from '../result/index.js';
-import { halfStandardStepMm, standardSizeSource } from './internal/half-step.js';
+import { candourFields, choiceField, deciding, defineCalculation, findingField, outputNumber, plainGeometry, supporting, textField, verdictField, verdictOf, verdicts, wholeNumberField, type Finding, type Verdict } from '../result/index.js';
+import { halfStandardStepMm } from './internal/half-step.js';
 import { shelfColumns, shelfRoles, type ShelfRole } from './internal/shelf-columns.js';
 import { readShelfRow, type BadRow, type ShelfSeal } from './internal/shelf-row.js';
 import { sealCheck } from './seal-check.js';
@@ -171,10 +171,10 @@ function judgedRow(situation: Situation, row: ShelfSeal): Ranked {
     hasDustLip: row.hasDustLip ?? false,
   };
   const findings: Finding[] = sealCheck.compute({ ...situation, seal }).findings.filter(({ severity }) => severity !== 'good');
-  if (row.construction === null || row.lipMaterial === null) findings.push(supporting('list-does-not-say', 'care', { lipMaterial: seal.lipMaterial }, standardSizeSource));
-  if (row.widthMm !== wanted.widthMm) findings.push(supporting(row.widthMm > wanted.widthMm ? 'size-wider' : 'size-narrower', 'care', { differenceMm: Math.abs(settled(row.widthMm - wanted.widthMm)), markedMm: row.widthMm }, standardSizeSource));
-  if (wanted.hasDustLip === true && row.hasDustLip !== true) findings.push(supporting('list-seal-without-dust-lip', 'care', {}, standardSizeSource));
-  if (row.pieceCount === 0) findings.push(deciding('none-left-on-shelf', 'care', {}, standardSizeSource));
+  if (row.construction === null || row.lipMaterial === null) findings.push(supporting('list-does-not-say', 'care', { lipMaterial: seal.lipMaterial }, plainGeometry));
+  if (row.widthMm !== wanted.widthMm) findings.push(supporting(row.widthMm > wanted.widthMm ? 'size-wider' : 'size-narrower', 'care', { differenceMm: Math.abs(settled(row.widthMm - wanted.widthMm)), markedMm: row.widthMm }, plainGeometry));
+  if (wanted.hasDustLip === true && row.hasDustLip !== true) findings.push(supporting('list-seal-without-dust-lip', 'care', {}, plainGeometry));
+  if (row.pieceCount === 0) findings.push(deciding('none-left-on-shelf', 'care', {}, plainGeometry));
   return {
     ...named(row),
     verdict: verdictOf(findings),

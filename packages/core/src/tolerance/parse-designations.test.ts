@@ -71,7 +71,7 @@ describe('zone designation', () => {
   it.each([
     ['25', 'invalid-input', ''],
     ['p6', 'invalid-input', 'nominalMm'],
-    ['25 H7/p6', 'invalid-input', 'nominalMm'],
+    ['25 H7/p6', 'invalid-input', 'toleranceClass'],
     ['25 IT7', 'invalid-input', 'toleranceClass'],
     ['25 q6', 'no-such-class', 'toleranceClass'],
     ['25 zz7', 'invalid-input', 'toleranceClass'],

@@ -8,6 +8,7 @@ export interface ZoneDesignation {
 }
 
 const pattern = new RegExp(String.raw`^(.*?)${classPattern}\s*$`, 'u');
+const isFit = new RegExp(String.raw`${classPattern}\s*[/⁄∕–-]?\s*${classPattern}\s*$`, 'u');
 const understood = 'a size and a class, such as 25 p6, ø40 H7 or 1 3/8 in h11';
 
 /**
@@ -22,6 +23,7 @@ export function parseZoneDesignation(text: string): ZoneDesignation {
   const [, size = '', letter = '', grade = ''] = pattern.exec(text) ?? [];
   if (letter === '') throw invalidInput('', text, understood);
   if (size.trim() === '') throw invalidInput('nominalMm', text, understood, `no size before the class; expected ${understood}`);
+  if (isFit.test(text)) throw invalidInput('toleranceClass', text, understood, 'two classes make a fit, and this reads one: ask for the fit, or for each class by itself');
   const { text: toleranceClass } = readClassName(`${letter}${grade}`, 'toleranceClass');
   return { nominalMm: readNominalMm(size, `${letter}${grade}`, 'toleranceClass'), toleranceClass };
 }

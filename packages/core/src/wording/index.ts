@@ -8,4 +8,4 @@ export { findingItem, markedFinding, stepItem, writeFinding } from './write-find
 export { writeHtml } from './write-html.js';
 export { writeMarkdown } from './write-markdown.js';
 export { writeText } from './write-text.js';
-export { plainStyle, unitOfName, writeValue, type WritingStyle } from './write-value.js';
+export { plainStyle, nameInWords, unitOfName, writeValue, type WritingStyle } from './write-value.js';

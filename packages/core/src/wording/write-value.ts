@@ -15,6 +15,7 @@ const suffixes: readonly (readonly [suffix: string, unit: string, decimals: numb
   ['Cm3', 'cm³', 0],
   ['MillionRev', 'million turns', 1],
   ['KgPerM3', 'kg/m³', 0],
+  ['PaM3PerS', 'Pa·m³/s', 5],
   ['Mm2PerS', 'mm²/s', 1],
   ['Mm2', 'mm²', 1],
   ['PerK', '1/K', 8],
@@ -38,6 +39,7 @@ const suffixes: readonly (readonly [suffix: string, unit: string, decimals: numb
   ['K', 'K', 0],
   ['N', 'N', 0],
   ['W', 'W', 0],
+  ['S', 's', 0],
 ];
 
 interface InchUnit {
@@ -64,6 +66,9 @@ const inchUnits: Readonly<Record<string, InchUnit>> = {
   K: { unit: '°F', of: (k) => (k * 9) / 5, decimals: whole },
 };
 
+/** Names of limits that a tolerance class gives. */
+const limit = /limit|lower|upper/iu;
+
 const bare = /(Ratio|Factor|Coefficient|Probability|Count)$/;
 
 /**
@@ -73,6 +78,15 @@ const bare = /(Ratio|Factor|Coefficient|Probability|Count)$/;
 export function unitOfName(name: string): string {
   if (bare.test(name)) return '';
   return suffixes.find(([suffix]) => name.endsWith(suffix))?.[1] ?? '';
+}
+
+/**
+ * The name of a field in words, without the unit at its end.
+ * @example nameInWords('shaftHoopStressMpa') // 'shaft hoop stress'
+ */
+export function nameInWords(name: string): string {
+  const [suffix = ''] = bare.test(name) ? [] : (suffixes.find(([ending]) => name.endsWith(ending)) ?? []);
+  return name.slice(0, name.length - suffix.length).replaceAll(/(?<=[a-z0-9])(?=[A-Z])/gu, ' ').toLowerCase();
 }
 
 /**
@@ -94,10 +108,17 @@ export function writeValue(name: string, value: number | string, style: WritingS
   }
   if (suffix === 'N' && Math.abs(value) >= 1000) return mark(trimmed(value / 1000, Math.abs(value) >= 10_000 ? 0 : 1), style) + nbsp + 'kN';
   if (suffix === 'N' && Math.abs(value) >= 20) return mark(trimmed(Math.round(value / 10) * 10, 0), style) + nbsp + 'N';
-  if (suffix === 'Um' && Math.abs(value) < 10) return mark(trimmed(value, 1), style) + nbsp + unit;
+  if (suffix === 'Um' && (Math.abs(value) < 10 || isHalf(value))) return mark(trimmed(value, 1), style) + nbsp + unit;
+  if (suffix === 'Mm' && limit.test(name) && isHalf(value * 1000)) return mark(trimmed(value, 4), style) + nbsp + unit;
+  if (suffix === 'Nm' && Math.abs(value) < 1) return mark(trimmed(value, 3), style) + nbsp + unit;
   if (suffix === 'Mpa' && Math.abs(value) >= 10) return mark(trimmed(value, 0), style) + nbsp + unit;
   if (suffix === 'Deg') return mark(trimmed(value, decimals), style) + unit;
   return mark(trimmed(value, decimals), style) + nbsp + unit;
+}
+
+/** Half a micrometre, as the limits of js and JS have it: rounded, the limits would stand further apart or nearer than the tolerance. */
+function isHalf(um: number): boolean {
+  return Math.abs(Math.abs(um % 1) - 0.5) < 1e-6;
 }
 
 function trimmed(value: number, decimals: number): string {

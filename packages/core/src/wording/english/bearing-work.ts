@@ -27,7 +27,7 @@ export const bearingWorkWords = {
     'housing-seat-loose': { says: 'The bore is loose: {leastGapUm} to {mostGapUm} of gap.', todo: 'Compare the repairs.' },
     'compound-fills-seat': { says: 'A retaining compound could fill the gap of up to {gapMm} (commonly up to {limitMm}); the ring must be held central while it sets.', todo: "Clean, dry, by the compound's own sheet; its heat limit counts." },
     'compound-under-turning-load': { says: 'Under a load that turns against this ring a compound carries the whole load: only for small machines, and looked at again soon.' },
-    'sleeve-restores-shaft-seat': { says: 'Turned down to {jointMm} and sleeved ({fit}), the shaft gets its {seatMm} back; it stays tight at {hotC}. Finish the outside after pressing.' },
+    'sleeve-restores-shaft-seat': { says: 'Turned down to {jointMm} and sleeved ({fit}), the shaft gets its {seatMm} back; it stays tight at {hotC}. The shaft keeps {strengthPercent} of its strength in bending and twist, less what the new corner takes.', todo: 'Ask first whether it bears that. Round the corner; finish the outside after pressing.' },
     'sleeve-restores-housing-seat': { says: 'Bored out to {jointMm} and sleeved ({fit}), the housing gets its {seatMm} back; it stays tight at {hotC}. Finish the bore after pressing.' },
     'sleeve-leaves-too-little-shaft': { says: 'A sleeve would leave a shaft of {jointMm}: too little.' },
     'plating-by-others': { says: 'Hard chrome, nickel or sprayed metal, ground to size, by a workshop that does it.', todo: 'Ask what the part loses in fatigue strength.' },
