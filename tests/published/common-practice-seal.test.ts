@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { driverSearch, extractionPlan } from '@seatwright/core/handwork';
 import { jobSheet, smallTwoStrokeIntervalHours } from '@seatwright/core/job';
-import { lipSpeed, type Situation } from '@seatwright/core/seal';
+import { lipHeat, type Situation } from '@seatwright/core/seal';
 
 /** Common practice (no source): what every mechanic of the trade would say. */
 const seal20x35x7: Situation = {
@@ -51,6 +51,8 @@ test('shaft seals of small two-strokes are renewed at 100 h', () => {
   expect(sheet.due).toMatchObject({ intervalHours: 100, intervalFrom: 'common practice', dueAtHours: 512 });
 });
 
-test('the lip of a 20 mm shaft at 7 800 rpm runs at 8.17 m/s', () => {
-  expect(lipSpeed.run({ shaftDiameterMm: 20, speedRpm: 7800 }).peripheralSpeedMps.toFixed(2)).toBe('8.17');
+test('a lip runs 20 to 50 K over the fluid (seal selection article, 2018), with a dust lip more', () => {
+  const lip = { shaftDiameterMm: 20, speedRpm: 3000, lipMaterial: 'NBR', fluidTemperatureC: 80 } as const;
+  expect(lipHeat.run(lip).lipTemperatureC).toEqual({ low: 100, high: 130 });
+  expect(lipHeat.run({ ...lip, hasDustLip: true }).lipRiseK).toEqual({ low: 40, high: 70 });
 });

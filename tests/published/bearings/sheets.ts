@@ -3,6 +3,7 @@ import { findHalfOpenRow, iso492Radial, rowsOf, seatClasses as seatClassTable } 
 import { rangeEnds, rangeText } from '../ledger/range-ends.js';
 import { readCsv } from '../ledger/read-csv.js';
 import type { Entry, How, Sheet } from '../ledger/sheet.js';
+import { workedByHand } from './worked-by-hand.js';
 
 type Row = Readonly<Record<string, string>>;
 type Bearing = Parameters<typeof bearingSeat.run>[0];
@@ -125,4 +126,5 @@ export const bearings: readonly Sheet[] = [
   { ...seatCommon, work: 'bearing-handbook-reprints', place: 'housing fits in cast iron and steel', asked: 'seat classes for each load named, at two sizes', note: 'For an indeterminate normal load two classes are printed; the library gives the tighter one.', entries: seats('handbook', 'housing') },
   { ...seatCommon, work: 'bearing-handbook-reprints', place: 'shaft fits of ball bearings', asked: 'seat classes at both ends of the range, for each load named', entries: seats('handbook', 'shaft') },
   { ...common, work: 'bearing-handbook-reprints', place: 'tolerances and fits: load classes', title: 'Light, normal and heavy load by P/C', unit: '', asked: 'magnitude on the limit and just over it', entries: loadClasses },
+  ...workedByHand,
 ];

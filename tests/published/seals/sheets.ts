@@ -4,6 +4,7 @@ import { rangeEnds, rangeText } from '../ledger/range-ends.js';
 import { readCsv } from '../ledger/read-csv.js';
 import type { Entry, How, Kind, Sheet } from '../ledger/sheet.js';
 import { tableSheets } from '../ledger/table-values.js';
+import { lipFriction } from './friction.js';
 
 const mmPerInch = 25.4;
 const common = { kind: 'same page', allowed: 'exactly', layout: 'grid' } as const;
@@ -91,4 +92,5 @@ export const seals: readonly Sheet[] = [
   widths('gb-13871-1992', 'iso-6194-1', [['0', '10', '0.3'], ['10', '', '0.4']]),
   widths('rma-os-4', 'rma-inch', [['0', '', '0.015']]),
   ...tableSheets(new URL('./table-values.csv', import.meta.url)),
+  ...lipFriction,
 ];
