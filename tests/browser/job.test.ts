@@ -27,6 +27,7 @@ describe('a job from a sample', () => {
     await openSample(page, 'Bilge pump');
     await unfold(page, 'The bore');
     const bore = page.getByRole('group', { name: 'Bore, where the seal sits' }).first();
+    await bore.getByLabel('Readings as').selectOption('list');
     for (const reading of [1, 2, 3, 4, 5]) await bore.getByLabel(`Reading ${reading}`, { exact: true }).fill(`35.2${reading}`);
     await expect.poll(() => verdictOf(page)).toBe('does not suit');
     await expect.poll(() => page.locator(drawing).getByRole('img').last().getAttribute('aria-label')).toMatch(/^Gap: \d/);

@@ -37,21 +37,78 @@ export const styles = css`
   .row label {
     font-size: 0.8125rem;
   }
-  .check {
-    display: flex;
-    align-items: center;
-    gap: 0.6rem;
-    min-height: var(--_target);
-    font-size: 0.9375rem;
-    cursor: pointer;
+  .layout {
+    margin-block-start: 0.5rem;
   }
-  .check input {
-    flex: none;
-    width: 1.35rem;
-    height: 1.35rem;
-    min-height: 0;
-    accent-color: var(--_ink);
-    outline: revert;
+  .pad-frame {
+    overflow-x: auto;
+    margin-block-start: 0.5rem;
+  }
+  .pad {
+    border-collapse: collapse;
+    width: 100%;
+    font-variant-numeric: tabular-nums;
+  }
+  .pad th,
+  .pad td {
+    padding: 0.15rem;
+    vertical-align: top;
+    font-weight: inherit;
+    text-align: start;
+  }
+  .pad thead td {
+    vertical-align: middle;
+    color: var(--_quiet);
+    font-size: 0.8125rem;
+    white-space: nowrap;
+  }
+  .pad input {
+    width: 100%;
+    min-width: 4.25rem;
+    box-sizing: border-box;
+    min-height: var(--_target);
+    padding-inline: 0.4rem;
+    border-block-end: 1.5px solid var(--_field);
+    background: var(--_sunk);
+    border-radius: 3px 3px 0 0;
+  }
+  .pad input:focus-visible {
+    outline: none;
+    border-block-end-color: var(--_accent);
+    box-shadow: 0 2px 0 0 var(--_accent);
+  }
+  .pad th input {
+    background: none;
+    color: var(--_quiet);
+    min-width: 3.25rem;
+  }
+  .pad tbody th {
+    width: 22%;
+  }
+  .pad input[aria-invalid='true'] {
+    border-block-end-color: var(--_bad);
+    box-shadow: 0 1px 0 0 var(--_bad);
+  }
+  .pad .understood {
+    display: block;
+    font-size: 0.8125rem;
+  }
+  .pad-more {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.5rem;
+    margin-block-start: 0.4rem;
+  }
+  .pad-more button {
+    font: inherit;
+    font-size: 0.9375rem;
+    min-height: var(--_target);
+    padding-inline: 0.8rem;
+    color: inherit;
+    background: transparent;
+    border: 1px solid var(--_rule);
+    border-radius: 3px;
+    cursor: pointer;
   }
   .result {
     margin: 0.4rem 0 0;

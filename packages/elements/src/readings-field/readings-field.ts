@@ -13,6 +13,8 @@ import { plainMessage } from '../internal/typed-field.js';
 import { understandLength } from '../internal/understand-length.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
+import { isLikePad, padOf, rowsOfPad, type Pad } from './internal/pad.js';
+import { renderPad, type Shown } from './internal/render-pad.js';
 import { rowsOf, setOf, type RawReadings, type Row } from './internal/raw-readings.js';
 import { styles } from './readings-field.styles.js';
 
@@ -25,7 +27,7 @@ export interface ReadingsChange {
 
 /**
  * Readings of one size with one instrument: as many as one likes, each as typed; mean, ovality and doubt beside them.
- * An empty place follows the last reading; clearing a reading takes it away.
+ * An empty place follows the last reading; clearing a reading takes it away. Angle and depth can be noted with each, or the readings laid out as a pad.
  * @fires seat-change - at each keystroke; detail `{ readings }`, as a workshop file keeps them
  */
 export class SeatReadingsField extends LitElement {
@@ -53,15 +55,16 @@ export class SeatReadingsField extends LitElement {
 
   @state() private rows: readonly Row[] = [];
   @state() private instrument = '';
-  @state() private isWhereNoted = false;
+  @state() private layout: Layout = 'list';
+  @state() private pad: Pad = padOf([]);
   private sent: RawReadings | undefined;
 
   override willUpdate(changed: PropertyValues<this>): void {
-    if (!changed.has('readings') || (this.readings !== undefined && this.readings === this.sent)) return;
-    if (this.readings === undefined && this.sent === undefined && changed.get('readings') === undefined && this.hasUpdated) return;
+    if (!changed.has('readings') || (this.readings === this.sent && this.hasUpdated)) return;
     this.rows = rowsOf(this.readings);
     this.instrument = this.readings?.instrument ?? this.instrument;
-    this.isWhereNoted = this.readings?.points?.some((point) => point.angleDeg !== undefined || point.depthMm !== undefined) ?? false;
+    if (this.rows.length > 0 && this.layout !== 'pad') this.layout = isLikePad(this.rows) ? 'pad' : this.rows.some(({ angle, depth }) => angle !== '' || depth !== '') ? 'places' : 'list';
+    this.pad = padOf(this.rows);
     this.sent = this.readings;
   }
 
@@ -69,7 +72,7 @@ export class SeatReadingsField extends LitElement {
     const words = this.words.field;
     const result = this.result();
     const fault = result.kind === 'fault' ? result.message : this.hasFaultyCell(this.rows) ? '' : this.error;
-    return html`<fieldset class=${this.isWhereNoted ? 'where' : ''} aria-describedby=${fault === '' ? nothing : 'error'}>
+    return html`<fieldset class=${this.layout === 'places' ? 'where' : ''} aria-describedby=${fault === '' ? nothing : 'error'}>
       <legend>${this.label}</legend>
       <label for="instrument">${words.instrument}</label>
       <div class="line choose">
@@ -78,8 +81,13 @@ export class SeatReadingsField extends LitElement {
           ${this.choices().map(({ id, name }) => html`<option value=${id} ?selected=${id === this.instrument}>${name}</option>`)}
         </select>
       </div>
-      <div class="grid">${[...this.rows, { value: '', angle: '', depth: '' }].map((row, i) => this.row(row, i))}</div>
-      <label class="check"><input type="checkbox" .checked=${live(this.isWhereNoted)} @change=${() => { this.isWhereNoted = !this.isWhereNoted; }} />${words.where}</label>
+      ${this.layout === 'pad' ? this.padView() : html`<div class="grid">${[...this.rows, { value: '', angle: '', depth: '' }].map((row, i) => this.row(row, i))}</div>`}
+      <label for="layout" class="layout">${words.layout}</label>
+      <div class="line choose">
+        <select id="layout" .value=${live(this.layout)} @change=${(event: Event) => { this.lay((event.target as HTMLSelectElement).value as Layout); }}>
+          ${layouts.map((layout) => html`<option value=${layout} ?selected=${layout === this.layout}>${words.layouts[layout]}</option>`)}
+        </select>
+      </div>
       ${result.kind === 'size' ? html`<p class="result">${result.text}</p>` : nothing}
       ${fault === '' ? nothing : html`<p class="error" id="error">${severitySign('bad')}<span>${fault}</span></p>`}
       ${this.help === '' ? nothing : html`<p class="help">${this.help}</p>`}
@@ -91,11 +99,32 @@ export class SeatReadingsField extends LitElement {
     const shown = this.understood(row.value);
     return html`<div class="row">
       ${this.cell(`value-${i}`, `${words.reading} ${i + 1}`, row.value, shown, (value) => { this.change(i, { value }); })}
-      ${this.isWhereNoted
+      ${this.layout === 'places'
         ? html`${this.cell(`angle-${i}`, words.angle, row.angle, readOr(() => parseAngle(row.angle), row.angle), (angle) => { this.change(i, { angle }); })}
           ${this.cell(`depth-${i}`, words.depth, row.depth, readOr(() => parseLength(row.depth), row.depth), (depth) => { this.change(i, { depth }); })}`
         : nothing}
     </div>`;
+  }
+
+  private padView(): TemplateResult {
+    return renderPad({
+      pad: this.pad,
+      words: this.words.field,
+      reading: (text) => this.understood(text),
+      angle: (text) => readOr(() => parseAngle(text), text),
+      depth: (text) => readOr(() => parseLength(text), text),
+      change: (pad) => {
+        this.pad = pad;
+        this.rows = rowsOfPad(pad);
+        this.send();
+      },
+    });
+  }
+
+  /** Shows the same readings another way; nothing of them changes. */
+  private lay(layout: Layout): void {
+    this.layout = layout;
+    this.pad = padOf(this.rows);
   }
 
   private cell(id: string, label: string, value: string, { text, fault }: Shown, typed: (value: string) => void): TemplateResult {
@@ -176,11 +205,8 @@ export class SeatReadingsField extends LitElement {
   }
 }
 
-/** What stands beside a typed text, or the fault in it. */
-interface Shown {
-  readonly text: string;
-  readonly fault: string;
-}
+const layouts = ['list', 'places', 'pad'] as const;
+type Layout = (typeof layouts)[number];
 
 function readOr(check: () => unknown, text: string, shown: () => string = () => ''): Shown {
   if (text.trim() === '') return { text: '', fault: '' };

@@ -56,7 +56,11 @@ export interface ElementWords {
     readonly chooseInstrument: string;
     readonly instrumentMissing: string;
     readonly reading: string;
-    readonly where: string;
+    readonly layout: string;
+    readonly layouts: Readonly<Record<'list' | 'places' | 'pad', string>>;
+    readonly padCorner: string;
+    readonly oneMoreAngle: string;
+    readonly oneMoreDepth: string;
     readonly angle: string;
     readonly depth: string;
     readonly mean: string;
