@@ -50,7 +50,7 @@ describe('what is typed', () => {
     await note(other, '1200');
     await other.getByRole('status').getByText('Kept as a copy').waitFor();
     const third = await anotherPage(context, address);
-    const listed = async (page: Page) => (await page.locator('.kept .shelf strong').allInnerTexts()).toSorted();
+    const listed = async (page: Page) => (await page.locator('.kept .shelf strong').allTextContents()).toSorted();
     expect(await listed(third)).toEqual(['Bilge pump 2, pump shaft, motor side', 'Bilge pump 2, pump shaft, motor side (2)']);
     // The copy is one still after it was opened and changed again.
     await third.getByRole('button', { name: /^Bilge pump 2, pump shaft, motor side \(2\)/ }).click();

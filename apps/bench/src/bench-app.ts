@@ -11,6 +11,7 @@ import { OwnTools, toolsForNewJob, type OwnTool } from './keeping/own-tools.js';
 import type { KnownSheet } from './keeping/keeper.js';
 import { heldInTab } from './keeping/tab-reserve.js';
 import { carriesJob, saysBackup } from './sharing/marks.js';
+import type { DueLine } from './view/kept-machines.js';
 import { startView } from './view/start-view.js';
 import { words } from './words.js';
 import { whenIdle } from './when-idle.js';
@@ -26,7 +27,7 @@ export class BenchApp extends LitElement {
   @state() private fault = '';
   @state() private isOpening = false;
   @state() private kept: readonly KeptSheet[] = [];
-  @state() private due: ReadonlyMap<string, string> = new Map();
+  @state() private due: ReadonlyMap<string, ReadonlyMap<string, DueLine>> = new Map();
   /** Why nothing of what is kept here can be shown or kept; null where all is well. */
   @state() private hindrance: Hindrance | null = null;
   /** The tubes and sockets of the person at this device. */
@@ -84,7 +85,7 @@ export class BenchApp extends LitElement {
           leaveBackup: () => { this.backup = null; },
           putBack: () => void this.putBack(),
           dropAside: () => void this.dropAside(),
-          openKept: (sheet) => void this.openKept(sheet),
+          openKept: (sheet, place) => void this.openKept(sheet, place),
           removeKept: (sheet) => void this.removeKept(sheet),
           goBack: () => { this.isAtStart = false; },
         })
@@ -243,13 +244,20 @@ export class BenchApp extends LitElement {
     if (this.kept.length > 0) whenIdle(() => void this.lookAtDue().catch(() => undefined));
   }
 
-  /** What is due of the kept sheets; fetched after the list stands. */
+  /** What is due of the kept sheets; fetched after the list stands, and told sheet by sheet so that the page is never held up. */
   private async lookAtDue(): Promise<void> {
-    const [{ dueOf }, { today }] = await Promise.all([import('./sheet/due-of.js'), import('./sheet/compute-sheet.js')]);
-    this.due = new Map(this.kept.map(({ id, file }) => [id, dueOf(file, today())]));
+    const [{ duesOf }, { today }] = await Promise.all([import('./sheet/due-of.js'), import('./sheet/compute-sheet.js')]);
+    const told = new Map<string, ReadonlyMap<string, DueLine>>();
+    const { kept } = this;
+    for (const { id, file } of kept) {
+      told.set(id, duesOf(file, today()));
+      await new Promise((done) => setTimeout(done, 0));
+      if (this.kept !== kept) return;
+      this.due = new Map(told);
+    }
   }
 
-  private async openKept({ id }: KeptSheet): Promise<void> {
+  private async openKept({ id }: KeptSheet, place: Place): Promise<void> {
     const sheet = await this.sheets.read(id);
     if ('hindrance' in sheet || sheet.value === undefined) {
       this.fault = 'hindrance' in sheet ? words.start.keptUnread : words.start.keptGone;
@@ -257,7 +265,7 @@ export class BenchApp extends LitElement {
     }
     try {
       await loadSheet();
-      this.open(sheet.value.file, sheet.value);
+      this.open(sheet.value.file, sheet.value, place);
     } catch {
       this.fault = words.start.notLoaded;
     }

@@ -6,7 +6,7 @@ import type { WorkingStep } from '@seatwright/core/result';
 import type { SectionMode } from '@seatwright/elements/seat-section.js';
 import { History } from './document/history.js';
 import { seatPath, seatValue } from './document/seat-entry.js';
-import { bearingPartsOf, placesIn, positionPath, sealPartsOf, withPlaceAlone, type Place } from './document/places.js';
+import { bearingPartsOf, placeKey, placesIn, positionPath, sealPartsOf, withPlaceAlone, type Place } from './document/places.js';
 import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
 import { computeSheet, fetchWholeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
 import { Held } from './sheet/held.js';
@@ -20,6 +20,7 @@ import { draftSituation } from './sheet/draft-situation.js';
 import { driversOf } from './sheet/drivers-of.js';
 import { dimensionOfKey } from './view/drawing-pane.js';
 import { keepingPanel } from './view/keeping-panel.js';
+import { placesPanel } from './view/places-panel.js';
 import { printSheet } from './view/print-sheet.js';
 import { situationOfSeal, type SheetActions, type SheetContext } from './view/sheet-context.js';
 import { linkOf } from './sharing/share-link.js';
@@ -62,6 +63,8 @@ export class BenchSheet extends LitElement {
   private history = new History<SheetState>();
   @state() private isFresh = false;
   @state() private shared: Shared | null = null;
+  /** Whether machines and positions are shown to be changed, and what was done there last. */
+  @state() private arranging: { readonly news: string } | null = null;
   @state() private working: readonly WorkingStep[] | null = null;
   @state() private isOnPaper = false;
   private readonly held = new Held();
@@ -113,7 +116,7 @@ export class BenchSheet extends LitElement {
     const { file } = this;
     if (file === null) return html``;
     const context = this.context(file);
-    return html`<div class="screen">${this.bar()}${keepingPanel(this.keepingTold, { saveFile: () => { this.save(); }, tryAgain: () => { this.keeper?.tryAgain(); } })}${sharePanel(this.shared, { close: () => { this.shared = null; }, saveFile: () => { this.save(); } })}${sheetView(context, this.workingView(context))}</div>${this.isOnPaper ? printSheet(context) : nothing}`;
+    return html`<div class="screen">${this.bar()}${keepingPanel(this.keepingTold, { saveFile: () => { this.save(); }, tryAgain: () => { this.keeper?.tryAgain(); } })}${this.places(file)}${sharePanel(this.shared, { close: () => { this.shared = null; }, saveFile: () => { this.save(); } })}${sheetView(context, this.workingView(context))}</div>${this.isOnPaper ? printSheet(context) : nothing}`;
   }
 
   private bar(): TemplateResult {
@@ -133,6 +136,28 @@ export class BenchSheet extends LitElement {
   private unitSwitch(): TemplateResult {
     const isInch = valueAt(this.file ?? {}, ['lengthUnit']) === 'in';
     return html`<button type="button" aria-label=${isInch ? words.bar.inMm : words.bar.inInches} title=${isInch ? words.bar.inMm : words.bar.inInches} @click=${() => { this.change(['lengthUnit'], isInch ? 'mm' : 'in'); }}>${isInch ? 'mm' : 'in'}</button>`;
+  }
+
+  /** Machines and positions, where they are added, renamed and taken away. */
+  private places(file: JsonObject): TemplateResult | typeof nothing {
+    if (this.arranging === null) return nothing;
+    const close = (): void => { this.arranging = null; };
+    return placesPanel({ document: file, place: this.place, news: this.arranging.news }, {
+      change: (path, value) => { this.change(path, value); },
+      say: (news) => { this.arranging = { news }; },
+      rearrange: (next, news) => {
+        this.history.note({ file, place: this.place }, []);
+        this.take(next.file, next.place);
+        this.arranging = { news };
+        void this.updateComplete.then(() => { this.querySelector<HTMLInputElement>(`#position-${next.place.machine}-${next.place.position}`)?.focus(); });
+      },
+      open: (place) => {
+        close();
+        this.openPlace(place);
+        window.scrollTo(0, 0);
+      },
+      close,
+    });
   }
 
   private workingView({ output, isStale }: SheetContext): TemplateResult | typeof nothing {
@@ -184,6 +209,7 @@ export class BenchSheet extends LitElement {
       this.mode = 'as driven';
     },
     choosePlace: (place) => { this.openPlace(place); },
+    arrangePlaces: () => { this.arranging = this.arranging === null ? { news: '' } : null; },
     chooseSeal: (part) => {
       this.sealPart = part;
       this.driverName = '';
@@ -203,8 +229,9 @@ export class BenchSheet extends LitElement {
   private step(way: 'undo' | 'redo'): void {
     if (this.file === null) return;
     const { file, place } = this.history[way]({ file: this.file, place: this.place });
-    const isElsewhere = place.machine !== this.place.machine || place.position !== this.place.position;
+    const isElsewhere = placeKey(place) !== placeKey(this.place) || placesIn(file).length !== placesIn(this.file).length;
     this.take(file, isElsewhere ? place : undefined);
+    if (this.arranging !== null) this.arranging = { news: '' };
   }
 
   /** Another state of the file: kept, and computed anew; at another position where one is given. */
@@ -306,10 +333,11 @@ export class BenchSheet extends LitElement {
     keeper.begin();
     this.keeper = keeper;
     this.history = new History<SheetState>();
+    this.arranging = null;
     this.file = file;
     this.isUnsaved = false;
     const places = placesIn(file);
-    const first = places.find(({ machine, position }) => machine === place?.machine && position === place.position) ?? places[0];
+    const first = places.find((one) => place !== undefined && placeKey(one) === placeKey(place)) ?? places[0];
     if (first !== undefined) this.openPlace(first);
     window.scrollTo(0, 0);
     whenIdle(() => void this.completeSheet());

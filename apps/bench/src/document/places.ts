@@ -18,6 +18,11 @@ export function placesIn(document: JsonObject): readonly NamedPlace[] {
   );
 }
 
+/** The name of a position in a map of them. */
+export function placeKey({ machine, position }: Place): string {
+  return `${machine}.${position}`;
+}
+
 export function machinePath({ machine }: Place): Path {
   return ['machines', machine];
 }

@@ -111,6 +111,7 @@ export const groups: readonly Group[] = [
     entries: [
       entryOf('machine', 'name', field(machine, 'name'), { isRequired: true }),
       entryOf('position', 'name', positionName(), { isRequired: true }),
+      entryOf('position', 'onShaft', field(innerShape(field(machine, 'positions')), 'onShaft')),
       entryOf('machine', 'kind', field(machine, 'kind')),
       entryOf('machine', 'hourMeterHours', field(machine, 'hourMeterHours')),
       entryOf('machine', 'serviceIntervalHours', field(machine, 'serviceIntervalHours')),

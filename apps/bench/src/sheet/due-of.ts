@@ -1,26 +1,39 @@
-import { positionsOf, readWorkshop, serviceRecord } from '@seatwright/core/job';
+import { readWorkshop, serviceRecord } from '@seatwright/core/job';
 import { CalculationError } from '@seatwright/core/result';
 import { english, fill, writeValue } from '@seatwright/core/wording';
-import type { JsonObject } from '../document/raw-document.js';
+import { placeKey, machinePath, placesIn, positionPath, withPlaceAlone, type Place } from '../document/places.js';
+import { textAt, type JsonObject } from '../document/raw-document.js';
 import { withoutUnfinished } from '../document/without-unfinished.js';
 import { words } from '../words.js';
 
-/** What of a workshop file is due next, in one line; '' where nothing is, or the file cannot be read yet. */
-export function dueOf(file: JsonObject, asOfDate: string): string {
+/** When a position is due, in one line. */
+export interface Due {
+  readonly text: string;
+  readonly isOverdue: boolean;
+}
+
+/** What is due of each position of a workshop file, and in how many hours. A position without an interval, or one that cannot be read yet, is not told of; it does not hold up the others. */
+export function duesOf(file: JsonObject, asOfDate: string): ReadonlyMap<string, Due> {
+  return new Map(placesIn(file).flatMap((place): [string, Due][] => {
+    const due = dueOf(file, place, asOfDate);
+    return due === null ? [] : [[placeKey(place), due]];
+  }));
+}
+
+function dueOf(file: JsonObject, place: Place, asOfDate: string): Due | null {
   try {
-    const workshop = withoutUnfinished(file);
-    const all = positionsOf(readWorkshop(workshop).workshop).flatMap(({ machine, position }) => {
-      const { overdueHours, overdueDays, dueAtHours, dueDate } = serviceRecord.run({ workshop, machine: machine.name, position: position.name, asOfDate });
-      const name = machine.positions.length === 1 ? machine.name : `${machine.name}, ${position.name}`;
-      const leftHours = dueAtHours === null || machine.hourMeterHours === undefined ? null : dueAtHours - machine.hourMeterHours;
-      if (overdueHours !== null) return [{ urgency: -1e9 - overdueHours, text: `${name}: ${words.due.overdue} ${hours(overdueHours)}` }];
-      if (overdueDays !== null) return [{ urgency: -1e8 - overdueDays, text: `${name}: ${fill(words.due.overdueSince, { overDayCount: overdueDays }, english)}` }];
-      if (leftHours !== null) return [{ urgency: leftHours, text: `${name}: ${words.due.in} ${hours(leftHours)}${dueDate === null ? '' : `, ${words.due.about} ${dueDate}`}` }];
-      return dueDate === null ? [] : [{ urgency: 1e6, text: `${name}: ${words.due.about} ${dueDate}` }];
-    });
-    return all.sort((a, b) => a.urgency - b.urgency)[0]?.text ?? '';
+    const workshop = withoutUnfinished(withPlaceAlone(file, place));
+    const machine = textAt(file, [...machinePath(place), 'name']);
+    const position = textAt(file, [...positionPath(place), 'name']);
+    const { overdueHours, overdueDays, dueAtHours, dueDate } = serviceRecord.run({ workshop, machine, position, asOfDate });
+    if (overdueHours !== null) return { text: `${words.due.overdue} ${hours(overdueHours)}`, isOverdue: true };
+    if (overdueDays !== null) return { text: fill(words.due.overdueSince, { overDayCount: overdueDays }, english), isOverdue: true };
+    const meterHours = readWorkshop(workshop).workshop.machines[0]?.hourMeterHours;
+    const leftHours = dueAtHours === null || meterHours === undefined ? null : dueAtHours - meterHours;
+    if (leftHours !== null) return { text: `${words.due.in} ${hours(leftHours)}${dueDate === null ? '' : `, ${words.due.about} ${dueDate}`}`, isOverdue: false };
+    return dueDate === null ? null : { text: `${words.due.due} ${words.due.about} ${dueDate}`, isOverdue: false };
   } catch (error) {
-    if (error instanceof CalculationError) return '';
+    if (error instanceof CalculationError) return null;
     throw error;
   }
 }

@@ -45,6 +45,8 @@ export interface SheetActions {
   showMode(mode: SectionMode): void;
   chooseDriver(name: string): void;
   choosePlace(place: Place): void;
+  /** Shows machines and positions to be changed, or puts them away. */
+  arrangePlaces(): void;
   chooseSeal(part: number): void;
 }
 

@@ -38,6 +38,7 @@ function titleOf(context: SheetContext): TemplateResult {
           const [machine = 0, position = 0] = (event.target as HTMLSelectElement).value.split('.').map(Number);
           actions.choosePlace({ machine, position });
         }}>${places.map((entry) => html`<option value="${entry.machine}.${entry.position}" ?selected=${`${entry.machine}.${entry.position}` === value}>${isOneMachine ? '' : `${entry.machineName}: `}${entry.positionName}</option>`)}</select></div>`}
+    <p><button type="button" class="plain" @click=${() => { actions.arrangePlaces(); }}>${words.places.heading}</button></p>
     ${sealParts.length < 2
       ? nothing
       : html`<div class="picker"><label for="part">${words.bar.part}</label><select id="part" @change=${(event: Event) => { actions.chooseSeal(Number((event.target as HTMLSelectElement).value)); }}>${sealParts.map((part) => html`<option value=${part} ?selected=${part === sealPart}>${partName(document, place, part)}</option>`)}</select></div>`}

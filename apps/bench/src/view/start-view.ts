@@ -1,9 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { placeKey, type Place } from '../document/places.js';
 import type { BackupContents } from '../keeping/backup.js';
 import type { Hindrance, SetAside } from '../keeping/device-store.js';
-import { titleOf, type KeptSheet } from '../keeping/kept-sheets.js';
+import type { KeptSheet } from '../keeping/kept-sheets.js';
 import { samples, type Sample } from '../samples.js';
 import { words } from '../words.js';
+import { keptMachines, type DueLine } from './kept-machines.js';
 
 /** What the first screen knows. */
 interface StartState {
@@ -14,8 +16,8 @@ interface StartState {
   readonly arrivedTitle: string | null;
   readonly isOpening: boolean;
   readonly kept: readonly KeptSheet[];
-  /** What is due of each kept sheet, by its id; comes after the list. */
-  readonly due: ReadonlyMap<string, string>;
+  /** What is due of each position of each kept sheet; comes after the list. */
+  readonly due: ReadonlyMap<string, ReadonlyMap<string, DueLine>>;
   /** Why what is kept cannot be shown; null where all is well. */
   readonly hindrance: Hindrance | null;
   /** A backup that waits for a word what to do with it. */
@@ -26,7 +28,7 @@ interface StartState {
 }
 
 interface StartActions {
-  openKept(sheet: KeptSheet): void;
+  openKept(sheet: KeptSheet, place: Place): void;
   removeKept(sheet: KeptSheet): void;
   openSample(sample: Sample): void;
   openFile(file: File): void;
@@ -54,8 +56,8 @@ export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kep
     ${aside === null ? nothing : setAside(aside, actions)}
     ${arrivedTitle === null ? nothing : html`<section class="arrived" aria-label=${words.share.came}><h2>${words.share.came}</h2><button type="button" class="shelf main-way" @click=${() => { actions.openArrived(); }}><strong>${words.share.open}</strong><span>${arrivedTitle}</span></button><p><button type="button" class="plain" @click=${() => { actions.leaveArrived(); }}>${words.share.leave}</button></p></section>`}
     ${openTitle === null ? nothing : html`<button type="button" class="shelf main-way" @click=${() => { actions.goBack(); }}><strong>${words.start.continue}</strong><span>${openTitle}</span></button>`}
-    ${kept.length === 0 ? nothing : html`<h2>${words.start.kept}</h2><ul class="kept">${kept.map((sheet) => html`<li><button type="button" class="shelf" @click=${() => { actions.openKept(sheet); }}><strong>${titleOf(sheet)}</strong><span>${words.start.changed} ${dayOf(sheet.changedAt)}</span>${(due.get(sheet.id) ?? '') === '' ? nothing : html`<span class="due">${due.get(sheet.id)}</span>`}</button><button type="button" class="plain" aria-label="${words.remove}: ${titleOf(sheet)}" @click=${() => { actions.removeKept(sheet); }}>${words.remove}</button></li>`)}</ul>`}
-    ${isEmpty ? nothing : html`<p><button type="button" class="plain" @click=${() => { actions.backUp(); }}>${words.backup.make}</button> ${words.backup.says}</p>`}
+    ${kept.length === 0 ? nothing : html`<h2>${words.start.kept}</h2><ul class="kept">${kept.map((sheet) => keptMachines(sheet, `${words.start.changed} ${dayOf(sheet.changedAt)}`, (place) => due.get(sheet.id)?.get(placeKey(place)), actions))}</ul>`}
+    ${isEmpty ? nothing : html`<div class="shelves"><button type="button" class="shelf" @click=${() => { actions.backUp(); }}><strong>${words.backup.make}</strong><span>${words.backup.says}</span></button></div>`}
     <h2>${words.start.own}</h2>
     <div class="shelves">
       <button type="button" class="shelf" @click=${() => { actions.startEmpty(); }}><strong>${words.start.empty}</strong><span>${words.start.emptySays}</span></button>

@@ -71,6 +71,7 @@ export const changeField = z.strictObject({
 
 const positionField = z.strictObject({
   name: textField({ label: 'name of the position' }),
+  onShaft: z.optional(textField({ label: 'shaft that it sits on, where the machine has several' })),
   shaft: z.optional(shaftField),
   bore: z.optional(boreField),
   parts: z.array(z.discriminatedUnion('kind', [sealPartField, bearingPartField])).check(z.minLength(1), z.maxLength(20)),
