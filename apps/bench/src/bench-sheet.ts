@@ -20,7 +20,7 @@ import { draftSituation } from './sheet/draft-situation.js';
 import { driversOf } from './sheet/drivers-of.js';
 import { dimensionOfKey } from './view/drawing-pane.js';
 import { keepingPanel } from './view/keeping-panel.js';
-import { placesPanel } from './view/places-panel.js';
+import type { placesPanel } from './view/places-panel.js';
 import { printSheet } from './view/print-sheet.js';
 import { situationOfSeal, type SheetActions, type SheetContext } from './view/sheet-context.js';
 import { linkOf } from './sharing/share-link.js';
@@ -65,6 +65,8 @@ export class BenchSheet extends LitElement {
   @state() private shared: Shared | null = null;
   /** Whether machines and positions are shown to be changed, and what was done there last. */
   @state() private arranging: { readonly news: string } | null = null;
+  /** What shows them, fetched when it is first wanted. */
+  private placesPanel: typeof placesPanel | null = null;
   @state() private working: readonly WorkingStep[] | null = null;
   @state() private isOnPaper = false;
   private readonly held = new Held();
@@ -138,11 +140,22 @@ export class BenchSheet extends LitElement {
     return html`<button type="button" aria-label=${isInch ? words.bar.inMm : words.bar.inInches} title=${isInch ? words.bar.inMm : words.bar.inInches} @click=${() => { this.change(['lengthUnit'], isInch ? 'mm' : 'in'); }}>${isInch ? 'mm' : 'in'}</button>`;
   }
 
+  private async arrangePlaces(): Promise<void> {
+    if (this.arranging !== null) {
+      this.arranging = null;
+      return;
+    }
+    this.placesPanel ??= (await import('./view/places-panel.js')).placesPanel;
+    this.arranging = { news: '' };
+    await this.updateComplete;
+    this.querySelector('.places-panel')?.scrollIntoView({ block: 'start' });
+  }
+
   /** Machines and positions, where they are added, renamed and taken away. */
   private places(file: JsonObject): TemplateResult | typeof nothing {
-    if (this.arranging === null) return nothing;
+    if (this.arranging === null || this.placesPanel === null) return nothing;
     const close = (): void => { this.arranging = null; };
-    return placesPanel({ document: file, place: this.place, news: this.arranging.news }, {
+    return this.placesPanel({ document: file, place: this.place, news: this.arranging.news }, {
       change: (path, value) => { this.change(path, value); },
       say: (news) => { this.arranging = { news }; },
       rearrange: (next, news) => {
@@ -209,7 +222,7 @@ export class BenchSheet extends LitElement {
       this.mode = 'as driven';
     },
     choosePlace: (place) => { this.openPlace(place); },
-    arrangePlaces: () => { this.arranging = this.arranging === null ? { news: '' } : null; },
+    arrangePlaces: () => void this.arrangePlaces(),
     chooseSeal: (part) => {
       this.sealPart = part;
       this.driverName = '';
