@@ -50,6 +50,24 @@ function askHole(column: string): Ask {
 const mainRanges = tolerances.map(({ overMm, upToMm }) => [Number(overMm), Number(upToMm)] as const);
 const mainOf = (row: Row) => mainRanges.findIndex(([over, upTo]) => Number(row['overMm']) >= over && Number(row['upToMm']) <= upTo);
 
+/** The shaft letter whose deviation is that of the hole with the opposite sign, by the general rule of the standard. */
+function mirrorOf(column: string, overMm: number): string | null {
+  const [letter = ''] = column.split(' ');
+  if (/^[A-G]+$/u.test(column) || column.endsWith(' over IT7')) return letter.toLowerCase();
+  return overMm >= 500 && (letter === 'M' || letter === 'N') && column.endsWith(' to IT8') ? letter.toLowerCase() : null;
+}
+
+const shaftMarks = file('shaft-deviations.how');
+
+/** The mirrored shaft, where it was read on a page of its own: our table of shafts was typed from there, not from the page of the holes. */
+function mirrored(column: string, first: Row, last: Row): Ask | null {
+  const letter = mirrorOf(column, Number(first['overMm']));
+  const own = shaftMarks.filter(({ overMm, upToMm }) => Number(overMm) >= Number(first['overMm']) && Number(upToMm) <= Number(last['upToMm']));
+  if (letter === null || own.length === 0 || !own.every((row) => row[letter] === 'page')) return null;
+  const ask = askShaft(letter);
+  return (nominalMm) => ask(nominalMm).map((value) => -value);
+}
+
 function deviations(name: string, askOf: (column: string) => Ask): readonly Entry[] {
   const rows = file(name);
   const marks = file(`${name}.how`);
@@ -68,7 +86,8 @@ function deviations(name: string, askOf: (column: string) => Ask): readonly Entr
       const held = howOf(mark);
       if (held === null) continue;
       const ends = endsOf(Number(first['overMm']), Number(last['upToMm']));
-      entries.push({ place: Number(first['overMm']), size: Number(last['upToMm']), row: rangeText(first['overMm'] ?? '', last['upToMm'] ?? ''), column, printed, ...held, ours: () => ends.flatMap(ask) });
+      const shaft = name === 'hole-deviations' ? mirrored(column, first, last) : null;
+      entries.push({ place: Number(first['overMm']), size: Number(last['upToMm']), row: rangeText(first['overMm'] ?? '', last['upToMm'] ?? ''), column, printed, ...held, ...(shaft === null ? {} : { kind: 'another page' as const }), ours: () => ends.flatMap((size) => [...ask(size), ...(shaft?.(size) ?? [])]) });
     }
   }
   return entries.sort((one, other) => one.place - other.place || other.size - one.size);
@@ -112,8 +131,8 @@ export const iso2861: readonly Sheet[] = [
     ...common,
     place: 'Tables 4 and 5',
     title: 'Fundamental deviations of holes (EI of A to G, ES of J to ZC), sizes in mm',
-    asked: 'limit of the zone in two grades or more, at both ends of the range; Δ by the printed tolerances is taken off where the standard adds it',
-    note: 'H (0), JS and Δ (computed) are left out; M6 over 250, up to 315 mm is the exception of the standard.',
+    asked: 'limit of the zone in two grades or more, at both ends of the range; Δ by the printed tolerances is taken off where the standard adds it; and the shaft of the same letter with its sign turned, where our table of shafts was typed from a page of its own',
+    note: 'The cells that the shafts confirm count as another page; in part both pages are of one book. H (0), JS and Δ (computed) are left out; M6 over 250, up to 315 mm is the exception of the standard.',
     columns: columnsOf('hole-deviations'),
     entries: deviations('hole-deviations', askHole),
   },

@@ -6,7 +6,8 @@ import { pressFits } from '../press-fits/sheets.js';
 import { ratingLives } from '../rating-life/sheets.js';
 import { seals } from '../seals/sheets.js';
 import { statistics } from '../statistics/sheets.js';
+import { workshop } from '../workshop/sheets.js';
 import type { Sheet } from './sheet.js';
 
 /** Every published value that is checked, by source. */
-export const allSheets: readonly Sheet[] = [...iso2861, ...iso2862, ...ansiB41, ...bearings, ...seals, ...ratingLives, ...pressFits, ...statistics];
+export const allSheets: readonly Sheet[] = [...iso2861, ...iso2862, ...ansiB41, ...bearings, ...seals, ...ratingLives, ...pressFits, ...workshop, ...statistics];

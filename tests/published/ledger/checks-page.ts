@@ -31,6 +31,7 @@ const apart: Readonly<Record<Exclude<How, 'page'>, string>> = {
   'by hand': 'No printed answer: the formula of the named work, worked by hand at a point. Not counted.',
 };
 
+const kindOf = ({ sheet, entry }: Checked) => entry.kind ?? sheet.kind;
 const isPublished = ({ entry }: Checked) => entry.how === 'page';
 const titleOf = (id: string) => {
   const work = works[id];
@@ -55,7 +56,7 @@ export function checksPage(): string {
     '',
     `**${published.length} values that were read on published pages** are compared with this library at every run of the tests, each with what it prints for the same question. No expected value was computed by our own code. ${all.length - published.length} further values are held from memory, by mirror or worked by hand; they stand [apart](#held-otherwise) and are not counted. How to add one: DEVELOPERS.md, "How to add a published value".`,
     '',
-    table(['kind of check', 'values', 'what it proves'], kinds.map((kind) => [kind, count(published, ({ sheet }) => sheet.kind === kind), proves[kind]])),
+    table(['kind of check', 'values', 'what it proves'], kinds.map((kind) => [kind, count(published, (one) => kindOf(one) === kind), proves[kind]])),
     '',
     '**How to read it.** In a grid each cell is the printed value; our value is the same, difference 0, unless the cell says `printed → ours`. Each cell of a range was asked at both of its ends. Where a page rounds, our value may differ by half of its last digit; every larger allowance names its reason.',
     '',
@@ -65,7 +66,7 @@ export function checksPage(): string {
       ['source', 'values', ...kinds, 'seen on two pages or more', 'largest difference'],
       workIds.map((id) => {
         const own = published.filter(({ sheet }) => sheet.work === id);
-        return [`[${titleOf(id)}](#${anchorOf(id)})`, own.length, ...kinds.map((kind) => count(own, ({ sheet }) => sheet.kind === kind) || '–'), count(own, ({ entry }) => (entry.pagesSeen ?? 1) > 1) || '–', largest(own)];
+        return [`[${titleOf(id)}](#${anchorOf(id)})`, own.length, ...kinds.map((kind) => count(own, (one) => kindOf(one) === kind) || '–'), count(own, ({ entry }) => (entry.pagesSeen ?? 1) > 1) || '–', largest(own)];
       }),
     ),
     ...workIds.flatMap((id) => ['', `## ${anchorOf(id)}`, '', `${titleOf(id)}.`, ...sheetsOf(published.filter(({ sheet }) => sheet.work === id), '###')]),
@@ -94,11 +95,17 @@ function sheetsOf(own: readonly Checked[], heading: string): readonly string[] {
       '',
       `${heading} ${work}${sheet.place}`,
       '',
-      `${sheet.title}${sheet.unit === '' ? '' : ` [${sheet.unit}]`}. ${entries.length} values${heading === '####' ? '' : `, ${sheet.kind}`}${seen === 0 ? '' : `, ${seen} of them seen on two pages or more`}. Asked: ${sheet.asked}.${sheet.note === undefined ? '' : ` ${sheet.note}`}`,
+      `${sheet.title}${sheet.unit === '' ? '' : ` [${sheet.unit}]`}. ${entries.length} values${heading === '####' ? '' : `, ${kindsOf(entries)}`}${seen === 0 ? '' : `, ${seen} of them seen on two pages or more`}. Asked: ${sheet.asked}.${sheet.note === undefined ? '' : ` ${sheet.note}`}`,
       '',
       sheet.layout === 'grid' ? grid(entries, sheet.columns) : list(entries),
     ];
   });
+}
+
+/** `same page`, or how many of each kind. */
+function kindsOf(entries: readonly Checked[]): string {
+  const present = kinds.filter((kind) => entries.some((one) => kindOf(one) === kind));
+  return present.length === 1 ? (present[0] ?? '') : present.map((kind) => `${count(entries, (one) => kindOf(one) === kind)} ${kind}`).join(', ');
 }
 
 function grid(entries: readonly Checked[], order?: readonly string[]): string {

@@ -17,6 +17,7 @@ export interface Entry {
   readonly ours: () => readonly (number | string | null | undefined)[];
   /** Where this entry differs from its sheet. */
   readonly allowed?: Allowed;
+  readonly kind?: Kind;
 }
 
 /** By how much our value may differ, and why: never more than what the page itself rounds away. */
