@@ -119,6 +119,7 @@ export const sealCheck = defineCalculation({
       notChecked: [
         ...new Set([
           ...reports.flatMap((report) => report.notChecked ?? []),
+          ...(situation.seal.hasDustLip === true ? [] : ['dirt-from-outside']),
           ...(sizes.bore === null && sizes.shaft === null ? [] : ['operator-form-temperature-in-uncertainty']),
         ]),
       ],

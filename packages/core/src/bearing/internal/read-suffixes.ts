@@ -17,11 +17,13 @@ const shields = ['ZZ', '2Z', 'Z'];
 const shared = /2RS|RS|ZZ|2Z|Z|C[02345N]|NR|N/gu;
 const onlyShared = new RegExp(`^(?:${shared.source})+$`, 'u');
 
+const understood = 'a basic designation such as 6203 or NU 205, and suffixes such as 2RS C3';
+
 /** Reads `6203-2RS C3` and `6203-2RSC3`: digits first, then suffixes, parted or run together. Throws `CalculationError` invalid-input. */
 export function readSuffixes(designation: string): ReadDesignation {
   const [, prefix = '', digits = '', rest = ''] = /^\s*(NUP|NU|NJ|N)?\s*(\d{3,5})(.*)$/u.exec(designation.toUpperCase()) ?? [];
   const basic = prefix === '' ? digits : `${prefix} ${digits}`;
-  if (digits === '') throw invalidInput('designation', designation, 'a basic designation such as 6203 or NU 205, and suffixes such as 2RS C3');
+  if (digits === '') throw invalidInput('designation', designation, understood, /\d[OIL]|[OIL]\d/iu.test(designation) ? `a letter stands where a digit belongs (O for 0, I or l for 1); expected ${understood}` : undefined);
   const words = rest.split(/[\s\-/.,]+/u).filter((word) => word !== '').flatMap((word) => (onlyShared.test(word) ? (word.match(shared) ?? []) : [word]));
   let seal: ReadDesignation['seal'] = 'open';
   let clearanceGroup: ClearanceGroup = 'N';

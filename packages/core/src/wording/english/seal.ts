@@ -241,6 +241,7 @@ export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 
     'lip-heat-by-speed': 'Heat made by the lip at this speed; the span of 20 to 50 K is general.',
     'running-in': 'The first hours: a new lip rubs harder until it has run in.',
     'price-and-stock': 'What each costs and whether it is to be had.',
+    'dirt-from-outside': 'Mud, dust and water from outside: a plain lip does not keep them off; they ask for a dust lip or a seal before it.',
     'lip-facing': 'Which way the lip faces against the fluid.',
     'lip-rotation': 'Whether the lip is made for one way of turning (look for an arrow or slanted ribs).',
     'shaft-roughness': 'Roughness of the lip track.',
