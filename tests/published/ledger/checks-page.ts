@@ -134,5 +134,6 @@ const table = (header: readonly string[], rows: readonly (readonly (string | num
 function largest(entries: readonly Checked[]): string {
   const worst = entries.reduce<Checked | null>((before, one) => (Math.abs(one.outcome.difference ?? Infinity) > Math.abs(before?.outcome.difference ?? 0) ? one : before), null);
   if (worst === null) return '0';
-  return `${short(worst.outcome.difference)} ${worst.sheet.unit} of ${worst.entry.printed} (${worst.entry.row}, ${worst.entry.column})`;
+  const unit = worst.sheet.unit === '' ? '' : ` [${worst.sheet.unit}]`;
+  return `${short(worst.outcome.difference)} of ${worst.entry.printed}${unit} (${worst.entry.row}, ${worst.entry.column})`;
 }
