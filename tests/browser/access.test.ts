@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { Bench, openSample, unfold, verdictOf } from './internal/bench.js';
+import { isFocusInSight, tabTo } from './internal/by-keyboard.js';
 import { faultsOf } from './internal/faults.js';
 
 const bench = new Bench();
@@ -90,37 +91,17 @@ describe('by hand', () => {
 describe('by keyboard alone', () => {
   it('opens a sample, goes to the next reading, enters it and sees the verdict change', async () => {
     const { page, context } = await bench.open({ viewport: { width: 390, height: 844 } });
-    const tabTo = async (wanted: string) => {
-      for (let i = 0; i < 80; i += 1) {
-        await page.keyboard.press('Tab');
-        const name = await page.evaluate(() => {
-          let active: Element | null = document.activeElement;
-          while (active?.shadowRoot?.activeElement != null) active = active.shadowRoot.activeElement;
-          const label = active === null || active.id === '' ? null : (active.getRootNode() as ParentNode).querySelector(`label[for="${active.id}"]`);
-          return `${label?.textContent ?? ''} ${active?.textContent ?? ''}`;
-        });
-        if (name.includes(wanted)) return;
-      }
-      throw new Error(`no way by keyboard to "${wanted}"`);
-    };
-    await tabTo('Deck wash pump');
+    await tabTo(page, /^Deck wash pump/u);
     await page.keyboard.press('Enter');
     await page.locator('section.verdict seat-verdict .stamp').waitFor();
     expect(await verdictOf(page)).toBe('cannot tell');
-    await tabTo('Take this reading next: the bore');
+    await tabTo(page, /Take this reading next: the bore/u);
     await page.keyboard.press('Enter');
     await page.keyboard.type('Inside micrometer, rod');
-    await tabTo('Reading 1');
+    await tabTo(page, 'Reading 1');
     await page.keyboard.type('47.4');
     await expect.poll(() => verdictOf(page)).toBe('does not suit');
-    const isHidden = await page.evaluate(() => {
-      let active: Element | null = document.activeElement;
-      while (active?.shadowRoot?.activeElement != null) active = active.shadowRoot.activeElement;
-      const box = active?.getBoundingClientRect();
-      const strip = document.querySelector('.strip-place.shown .strip')?.getBoundingClientRect();
-      return box === undefined || box.bottom > innerHeight || (strip !== undefined && box.top < strip.bottom);
-    });
-    expect(isHidden).toBe(false);
+    expect(await isFocusInSight(page)).toBe(true);
     await context.close();
   });
 });

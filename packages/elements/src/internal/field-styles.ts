@@ -135,7 +135,7 @@ export const fieldStyles = css`
     cursor: pointer;
   }
   @media (pointer: coarse) {
-    :host(:focus-within) .keys {
+    .keys.out {
       display: flex;
     }
   }

@@ -1,5 +1,5 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property, query } from 'lit/decorators.js';
+import { property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { CalculationError } from '@seatwright/core/result';
 import type { ElementWords } from '../words/element-words.js';
@@ -39,10 +39,14 @@ export abstract class TypedField extends LitElement {
   /** The element's own words. */
   @property({ attribute: false }) words: ElementWords = englishWords;
 
+  /** Whether the row of keys is out. */
+  @state() private hasKeysOut = false;
+
   @query('input') protected input!: HTMLInputElement;
 
   private readonly internals = this.attachInternals();
   private sent: number | string | undefined;
+  private putKeysAway: ReturnType<typeof setTimeout> | undefined;
 
   /** What the text means, or throws a `CalculationError` that says what would be understood. */
   protected abstract understand(text: string): Understood;
@@ -65,6 +69,11 @@ export abstract class TypedField extends LitElement {
 
   formResetCallback(): void {
     this.value = this.getAttribute('value') ?? '';
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.putKeysAway);
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -104,10 +113,12 @@ export abstract class TypedField extends LitElement {
           aria-invalid=${fault === '' ? 'false' : 'true'}
           aria-describedby=${describedBy === '' ? nothing : describedBy}
           @input=${this.typed}
+          @focus=${this.bringKeys}
+          @blur=${this.leaveKeys}
         />
         ${reading.kind === 'understood' ? html`<span class="understood" id="understood"><span class="visually-hidden">${this.words.field.understood} </span>${reading.understood.shown}</span>` : nothing}
       </div></div>
-      ${this.keys.length === 0 ? nothing : html`<div class="keys" aria-hidden="true">${this.keys.map(([shown, typed, name]) => html`<button type="button" tabindex="-1" title=${name} @pointerdown=${(event: Event) => { event.preventDefault(); }} @click=${() => { this.insert(typed); }}>${shown}</button>`)}</div>`}
+      ${this.keys.length === 0 ? nothing : html`<div class="keys ${this.hasKeysOut ? 'out' : ''}" aria-hidden="true">${this.keys.map(([shown, typed, name]) => html`<button type="button" tabindex="-1" title=${name} @pointerdown=${(event: Event) => { event.preventDefault(); }} @click=${() => { this.insert(typed); }}>${shown}</button>`)}</div>`}
       ${fault === '' ? nothing : html`<p class="error" id="error">${severitySign('bad')}<span>${fault}</span></p>`}
       ${this.help === '' ? nothing : html`<p class="help" id="help">${this.help}</p>`}
     `;
@@ -135,6 +146,17 @@ export abstract class TypedField extends LitElement {
     const reading = this.read(this.value);
     this.sent = reading.kind === 'empty' ? undefined : reading.kind === 'understood' ? reading.understood.stored : this.value;
     this.announce(reading, this.sent);
+  }
+
+  private bringKeys(): void {
+    clearTimeout(this.putKeysAway);
+    this.hasKeysOut = true;
+  }
+
+  /** The row goes only after the tap that left the field has landed: what is tapped must not move away under the thumb. */
+  private leaveKeys(): void {
+    clearTimeout(this.putKeysAway);
+    this.putKeysAway = setTimeout(() => { this.hasKeysOut = false; }, 350);
   }
 
   private insert(text: string): void {
