@@ -1,6 +1,7 @@
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import type { BenchSheet } from './bench-sheet.js';
+import type { BenchOwnTools } from './own-tools/bench-own-tools.js';
 import { emptyWorkshop, placesIn, type Place } from './document/places.js';
 import type { JsonObject } from './document/raw-document.js';
 import { sampleAddress, type Sample } from './samples.js';
@@ -10,7 +11,7 @@ import { KeptSheets, titleOf, type KeptSheet } from './keeping/kept-sheets.js';
 import { OwnTools, toolsForNewJob, type OwnTool } from './keeping/own-tools.js';
 import type { KnownSheet } from './keeping/keeper.js';
 import { heldInTab } from './keeping/tab-reserve.js';
-import { carriesJob, saysBackup } from './sharing/marks.js';
+import { carriesJob, saysBackup, saysToolList } from './sharing/marks.js';
 import type { DueLine } from './view/kept-machines.js';
 import { startView } from './view/start-view.js';
 import { words } from './words.js';
@@ -23,6 +24,8 @@ const loadSheet = () => Promise.all([import('./bench-sheet.js'), import('./sheet
 @customElement('bench-app')
 export class BenchApp extends LitElement {
   @state() private isAtStart = true;
+  /** The tubes and sockets of one's own stand in place of the first screen. */
+  @state() private isAtTools = false;
   @state() private hasSheet = false;
   @state() private fault = '';
   @state() private isOpening = false;
@@ -45,6 +48,7 @@ export class BenchApp extends LitElement {
   private readonly sheets = new KeptSheets(this.store);
   private readonly tools = new OwnTools(this.store);
   @query('bench-sheet') private sheet!: BenchSheet | null;
+  @query('bench-own-tools') private ownToolsView!: BenchOwnTools | null;
 
   /** The page is the sheet: its style sheet, its print sheet and its anchors work on plain elements. */
   protected override createRenderRoot(): HTMLElement {
@@ -73,14 +77,15 @@ export class BenchApp extends LitElement {
   }
 
   override render(): TemplateResult {
-    const start = this.isAtStart
-      ? startView({ openTitle: this.hasSheet ? (this.sheet?.heading ?? '') : null, fault: this.fault, news: this.news, arrivedTitle: this.arrived === null ? null : titleOfFirst(this.arrived), isOpening: this.isOpening, kept: this.kept, due: this.due, hindrance: this.hindrance, backup: this.backup, aside: this.aside, isEmpty: this.isEmpty }, {
+    const start = this.isAtStart && !this.isAtTools
+      ? startView({ openTitle: this.hasSheet ? (this.sheet?.heading ?? '') : null, fault: this.fault, news: this.news, arrivedTitle: this.arrived === null ? null : titleOfFirst(this.arrived), isOpening: this.isOpening, kept: this.kept, due: this.due, hindrance: this.hindrance, backup: this.backup, aside: this.aside, isEmpty: this.isEmpty, ownCount: this.own.length }, {
           openSample: (sample) => void this.opening(() => sampleText(sample)),
           openFile: (file) => void this.takeFile(file),
           openArrived: () => void this.openArrived(),
           leaveArrived: () => { this.dropAddress(); },
           backUp: () => void this.backUp(),
           startEmpty: () => void this.opening(async () => JSON.stringify(emptyWorkshop(toolsForNewJob(await this.ownTools())))),
+          showOwnTools: () => void this.showOwnTools(),
           restore: (way) => void this.restore(way),
           leaveBackup: () => { this.backup = null; },
           putBack: () => void this.putBack(),
@@ -90,7 +95,8 @@ export class BenchApp extends LitElement {
           goBack: () => { this.isAtStart = false; },
         })
       : '';
-    return html`${this.isDraggedOver ? html`<p class="drop-here screen">${words.backup.drop}</p>` : ''}${start}<bench-sheet ?hidden=${this.isAtStart} @bench-leave=${() => { this.isAtStart = true; void this.lookAtKept(); }}></bench-sheet>`;
+    const tools = this.isAtStart && this.isAtTools ? html`<bench-own-tools @bench-leave=${() => { this.isAtTools = false; void this.lookAtKept(); }}></bench-own-tools>` : '';
+    return html`${this.isDraggedOver ? html`<p class="drop-here screen">${words.backup.drop}</p>` : ''}${start}${tools}<bench-sheet ?hidden=${this.isAtStart} @bench-leave=${() => { this.isAtStart = true; void this.lookAtKept(); }}></bench-sheet>`;
   }
 
   private async opening(read: () => Promise<string>): Promise<void> {
@@ -109,11 +115,13 @@ export class BenchApp extends LitElement {
   /** A workshop file is opened; a backup is taken in at once where nothing is kept yet, and else after it is asked how. */
   private async takeFile(file: File): Promise<void> {
     const text = await file.text();
+    if (saysToolList(text)) return this.takeToolList(text);
     if (!saysBackup(text)) return this.opening(() => Promise.resolve(text));
     this.fault = '';
     this.news = '';
     this.backup = null;
     this.isAtStart = true;
+    this.isAtTools = false;
     const { readBackup } = await import('./keeping/backup.js');
     const read = await readBackup(text);
     if ('fault' in read) {
@@ -123,6 +131,33 @@ export class BenchApp extends LitElement {
     this.backup = read;
     await this.lookAtKept();
     if (this.isEmpty) await this.restore('add');
+  }
+
+  private async takeToolList(text: string): Promise<void> {
+    this.isAtStart = true;
+    try {
+      const read = (await import('./own-tools/tool-list.js')).toolsIn(text);
+      if ('fault' in read) this.fault = `${words.start.notOpened} ${read.fault}`;
+      else await this.showOwnTools(read.tools);
+    } catch {
+      this.fault = words.start.notLoaded;
+    }
+  }
+
+  /** Shows the tubes and sockets of one's own, with those that just came. */
+  private async showOwnTools(toTakeIn: readonly JsonObject[] = []): Promise<void> {
+    try {
+      await import('./own-tools/bench-own-tools.js');
+    } catch {
+      this.fault = words.start.notLoaded;
+      return;
+    }
+    this.fault = '';
+    this.news = '';
+    this.isAtTools = true;
+    await this.updateComplete;
+    window.scrollTo(0, 0);
+    await this.ownToolsView?.show(this.tools, toTakeIn);
   }
 
   /** Nothing is kept here yet that a backup could take the place of. */
@@ -189,6 +224,7 @@ export class BenchApp extends LitElement {
     const { jobIn } = await import('./sharing/share-link.js');
     const came = await jobIn(location.hash);
     this.isAtStart = true;
+    this.isAtTools = false;
     if ('fault' in came) {
       this.fault = came.fault;
       this.dropAddress();
@@ -284,8 +320,9 @@ export class BenchApp extends LitElement {
     this.fault = '';
     this.news = '';
     this.isAtStart = false;
+    this.isAtTools = false;
     this.hasSheet = true;
-    sheet?.open(file, this.sheets, { ...(known === undefined ? {} : { known }), ...(place === undefined ? {} : { place }) });
+    sheet?.open(file, this.sheets, { tools: this.tools, ...(known === undefined ? {} : { known }), ...(place === undefined ? {} : { place }) });
     return true;
   }
 }

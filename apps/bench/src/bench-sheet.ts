@@ -7,13 +7,14 @@ import type { SectionMode } from '@seatwright/elements/seat-section.js';
 import { History } from './document/history.js';
 import { seatPath, seatValue } from './document/seat-entry.js';
 import { bearingPartsOf, placeKey, placesIn, positionPath, sealPartsOf, withPlaceAlone, type Place } from './document/places.js';
-import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
+import { isObject, listAt, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
 import { computeSheet, fetchWholeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
 import { Held } from './sheet/held.js';
 import { inTasks, nextTask } from './next-task.js';
 import { whenIdle } from './when-idle.js';
 import { beforeReload } from './keeping/before-reload.js';
 import { isHindered, Keeper, type KeepingState, type KnownSheet } from './keeping/keeper.js';
+import { toolsForNewJob, type OwnTools } from './keeping/own-tools.js';
 import { dropFromTab, holdInTab } from './keeping/tab-reserve.js';
 import type { KeptSheets } from './keeping/kept-sheets.js';
 import { draftSituation } from './sheet/draft-situation.js';
@@ -32,6 +33,8 @@ import { words } from './words.js';
 
 /** What is known of a sheet that is opened: where it is kept, and where in it to begin. */
 interface Opening {
+  /** The tubes and sockets of the person at this device. */
+  readonly tools: OwnTools;
   readonly known?: KnownSheet;
   readonly place?: Place;
 }
@@ -67,6 +70,9 @@ export class BenchSheet extends LitElement {
   @state() private arranging: { readonly news: string } | null = null;
   /** What shows them, fetched when it is first wanted. */
   private placesPanel: typeof placesPanel | null = null;
+  private tools: OwnTools | null = null;
+  /** What became of the tools that were taken in or noted last. */
+  @state() private toolNews = '';
   @state() private working: readonly WorkingStep[] | null = null;
   @state() private isOnPaper = false;
   private readonly held = new Held();
@@ -140,6 +146,27 @@ export class BenchSheet extends LitElement {
     return html`<button type="button" aria-label=${isInch ? words.bar.inMm : words.bar.inInches} title=${isInch ? words.bar.inMm : words.bar.inInches} @click=${() => { this.change(['lengthUnit'], isInch ? 'mm' : 'in'); }}>${isInch ? 'mm' : 'in'}</button>`;
   }
 
+  /** Takes the tubes and sockets of the person at this device into the job, those that are not there yet. */
+  private async takeOwnTools(): Promise<void> {
+    const own = await this.tools?.list();
+    if (own === undefined || 'hindrance' in own) {
+      this.toolNews = words.start.keptUnread;
+      return;
+    }
+    const here = listAt(this.file ?? {}, ['toolsAtHand']);
+    const known = new Set(here.map((tool) => JSON.stringify(tool)));
+    const fresh = toolsForNewJob(own.value).filter((tool) => !known.has(JSON.stringify(tool)));
+    if (fresh.length > 0) this.change(['toolsAtHand'], [...here, ...fresh]);
+    this.toolNews = words.tools.tookOwn.replace('{count}', String(fresh.length));
+  }
+
+  /** Notes the tools of the job as those of the person at this device. */
+  private async makeToolsOwn(): Promise<void> {
+    const tools = listAt(this.file ?? {}, ['toolsAtHand']).filter(isObject);
+    const taken = await this.tools?.takeIn(tools);
+    this.toolNews = taken === undefined || 'hindrance' in taken ? words.backup.refused : words.tools.madeOwn.replace('{count}', String(taken.value)).replace('{same}', String(tools.length - taken.value));
+  }
+
   private async arrangePlaces(): Promise<void> {
     if (this.arranging !== null) {
       this.arranging = null;
@@ -208,6 +235,7 @@ export class BenchSheet extends LitElement {
       mode: this.mode,
       highlight: this.highlight,
       isUnsaved: this.isUnsaved,
+      toolNews: this.toolNews,
       same: (name, value) => held.same(name, value),
       actions: this.actions,
     };
@@ -222,6 +250,8 @@ export class BenchSheet extends LitElement {
       this.mode = 'as driven';
     },
     choosePlace: (place) => { this.openPlace(place); },
+    takeOwnTools: () => void this.takeOwnTools(),
+    makeToolsOwn: () => void this.makeToolsOwn(),
     arrangePlaces: () => void this.arrangePlaces(),
     chooseSeal: (part) => {
       this.sealPart = part;
@@ -339,7 +369,9 @@ export class BenchSheet extends LitElement {
   }
 
   /** Opens a workshop file, at its first position if no other is named; `sheets` keeps what is changed in it. */
-  open(file: JsonObject, sheets: KeptSheets, { known, place }: Opening = {}): void {
+  open(file: JsonObject, sheets: KeptSheets, { tools, known, place }: Opening): void {
+    this.tools = tools;
+    this.toolNews = '';
     this.takeKeeping('untouched');
     this.keeper?.end();
     const keeper: Keeper = new Keeper(sheets, (state) => { if (this.keeper === keeper) this.takeKeeping(state); }, known);

@@ -3,19 +3,19 @@ import type { LengthChange } from '@seatwright/elements/seat-length-field.js';
 import type { QuantityChange } from '@seatwright/elements/seat-quantity-field.js';
 import type { ChoiceChange } from '@seatwright/elements/seat-choice-field.js';
 import { textAt, valueAt, type Json, type Path } from '../document/raw-document.js';
-import { faultOf, filePathOf, type SheetContext } from '../view/sheet-context.js';
+import { faultOf, filePathOf, type FormContext } from '../view/sheet-context.js';
 import { words } from '../words.js';
 import { keyOf, type Entry } from './entry.js';
 
 type Change<T> = CustomEvent<T>;
 
 /** One field for one entry of the file. */
-export function renderEntry(entry: Entry, context: SheetContext): TemplateResult {
+export function renderEntry(entry: Entry, context: FormContext): TemplateResult {
   return renderField(entry, keyOf(entry), filePathOf(entry, context), context);
 }
 
 /** One field for whatever stands at a path of the file. */
-export function renderField({ label, help, entry, isRequired }: Omit<Entry, 'scope' | 'path'>, key: string, path: Path, context: SheetContext): TemplateResult {
+export function renderField({ label, help, entry, isRequired }: Omit<Entry, 'scope' | 'path'>, key: string, path: Path, context: FormContext): TemplateResult {
   const { document, style, actions } = context;
   const isNamed = context.toBegin[0] === key;
   const fault = faultOf(key, context);

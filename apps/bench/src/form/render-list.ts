@@ -1,14 +1,14 @@
 import { html, type TemplateResult } from 'lit';
 import { isFinished } from '../document/without-unfinished.js';
 import { listAt, textAt, valueAt, withValue } from '../document/raw-document.js';
-import { filePathOf, type SheetContext } from '../view/sheet-context.js';
+import { filePathOf, type FormContext } from '../view/sheet-context.js';
 import { words } from '../words.js';
 import { keyOf, wordOf } from './entry.js';
 import type { ItemForm } from './groups.js';
 import { renderField } from './render-entry.js';
 
 /** A list of things that are described field by field: what stands on the shaft, the tools at hand. */
-export function renderList(form: ItemForm, addWord: string, unfinishedWord: string, context: SheetContext): TemplateResult {
+export function renderList(form: ItemForm, addWord: string, unfinishedWord: string, context: FormContext): TemplateResult {
   const { document, actions } = context;
   const path = filePathOf(form, context);
   const items = listAt(document, path);

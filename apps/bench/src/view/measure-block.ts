@@ -68,10 +68,20 @@ function special(name: GroupName, where: 'first' | 'last' | 'more', context: She
     case 'place last':
       return html`${seatKindIn(context) === 'depth' ? renderEntry(seatDepth, context) : nothing}${renderOldDepths(words.oldDepth, context)}`;
     case 'tools last':
-      return renderList(toolForm, words.add.tool, words.unfinishedTool, context);
+      return html`${renderList(toolForm, words.add.tool, words.unfinishedTool, context)}${ownTools(context)}`;
     default:
       return nothing;
   }
+}
+
+/** The way between the tools of the job and those of the person at this device. */
+function ownTools({ document, actions, toolNews }: SheetContext): TemplateResult {
+  const isEmpty = listAt(document, ['toolsAtHand']).length === 0;
+  return html`<div class="wide ways">
+    <button type="button" class="plain" @click=${() => { actions.takeOwnTools(); }}>${words.tools.takeOwn}</button>
+    ${isEmpty ? nothing : html`<button type="button" class="plain" @click=${() => { actions.makeToolsOwn(); }}>${words.tools.makeOwn}</button>`}
+    <span role="status">${toolNews}</span>
+  </div>`;
 }
 
 function seatKindIn(context: SheetContext): string {

@@ -34,6 +34,8 @@ export interface SheetContext {
   readonly mode: SectionMode;
   readonly highlight: string;
   readonly isUnsaved: boolean;
+  /** What became of tools that were taken in from one's own, or noted as such. */
+  readonly toolNews: string;
   /** The same object as last time under this name, where the value is equal. */
   same<T>(name: string, value: T): T;
   readonly actions: SheetActions;
@@ -45,10 +47,15 @@ export interface SheetActions {
   showMode(mode: SectionMode): void;
   chooseDriver(name: string): void;
   choosePlace(place: Place): void;
+  takeOwnTools(): void;
+  makeToolsOwn(): void;
   /** Shows machines and positions to be changed, or puts them away. */
   arrangePlaces(): void;
   chooseSeal(part: number): void;
 }
+
+/** What a part of the form is drawn from, on a sheet or by itself. */
+export type FormContext = Pick<SheetContext, 'document' | 'place' | 'sealPart' | 'bearingPart' | 'fault' | 'toBegin' | 'style'> & { readonly actions: Pick<SheetActions, 'change' | 'goTo'> };
 
 /** Where an entry stands in the file. A part may have a seat, a facing and an old depth of its own. */
 export function filePathOf({ scope, path }: Pick<Entry, 'scope' | 'path'>, { document, place, sealPart, bearingPart }: Pick<SheetContext, 'document' | 'place' | 'sealPart' | 'bearingPart'>): Path {

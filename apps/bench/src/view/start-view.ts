@@ -25,6 +25,8 @@ interface StartState {
   readonly aside: SetAside | null;
   /** Nothing is kept here yet. */
   readonly isEmpty: boolean;
+  /** How many tubes and sockets of one's own are noted. */
+  readonly ownCount: number;
 }
 
 interface StartActions {
@@ -35,6 +37,7 @@ interface StartActions {
   startEmpty(): void;
   openArrived(): void;
   leaveArrived(): void;
+  showOwnTools(): void;
   backUp(): void;
   restore(way: 'add' | 'replace'): void;
   leaveBackup(): void;
@@ -44,7 +47,7 @@ interface StartActions {
 }
 
 /** The first screen: a way back to the open sheet, a way to start one. */
-export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kept, due, hindrance, backup, aside, isEmpty }: StartState, actions: StartActions): TemplateResult {
+export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kept, due, hindrance, backup, aside, isEmpty, ownCount }: StartState, actions: StartActions): TemplateResult {
   return html`<main class="start" aria-busy=${isOpening ? 'true' : 'false'}>
     <p class="wordmark"><img src="./icon.svg" alt="" width="32" height="32" />${words.name}</p>
     <h1>${words.start.heading}</h1>
@@ -62,6 +65,7 @@ export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kep
     <div class="shelves">
       <button type="button" class="shelf" @click=${() => { actions.startEmpty(); }}><strong>${words.start.empty}</strong><span>${words.start.emptySays}</span></button>
       <label class="shelf file"><strong>${words.start.open}</strong><span>${words.start.openSays}</span><input type="file" accept=".json,application/json" @change=${(event: Event) => { const [file] = (event.target as HTMLInputElement).files ?? []; if (file !== undefined) actions.openFile(file); }} /></label>
+      <button type="button" class="shelf" @click=${() => { actions.showOwnTools(); }}><strong>${words.tools.short}</strong><span>${ownCount === 0 ? words.tools.shortEmpty : words.tools.shortSays.replace('{count}', String(ownCount))}</span></button>
     </div>
     <h2>${words.start.samples}</h2>
     <div class="shelves">${samples.map((sample) => html`<button type="button" class="shelf" @click=${() => { actions.openSample(sample); }}><strong>${sample.title}</strong><span>${sample.says}</span></button>`)}</div>
