@@ -1,0 +1,88 @@
+import { readdirSync, statSync } from 'node:fs';
+import { register } from 'node:module';
+import { matchesGlob, relative } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { INSTRUMENTER_CONSTANTS } from '@stryker-mutator/api/core';
+import { PluginKind, declareClassPlugin, tokens } from '@stryker-mutator/api/plugin';
+import { rooms } from './rooms.mjs';
+
+/**
+ * Runs the tests of one room within the process that holds the changed sources: loaded once, a change is switched on by its number,
+ * and the tests that come by it run until the first one fails, the quick ones first. A failing test must pass again once the change
+ * is off; if it does not, the change has left something behind, and the process is thrown away.
+ */
+class InOneProcess {
+  static inject = tokens();
+
+  changes = (globalThis[INSTRUMENTER_CONSTANTS.NAMESPACE] ??= {});
+  tests = new Map();
+
+  capabilities() {
+    return { reloadEnvironment: false };
+  }
+
+  async init() {
+    const root = process.cwd();
+    register(pathToFileURL(`${root}/tests/mutation/loader.mjs`).href);
+    await import(pathToFileURL(`${root}/tests/drawn-the-same.ts`).href);
+    const room = process.env.ROOM;
+    const wanted = [`packages/core/src/${room}/**/*.test.ts`, `packages/core/src/${room}/*.test.ts`, ...rooms[room].map((name) => `tests/${name}.test.ts`)];
+    const list = (globalThis.seatwrightTests ??= []);
+    for (const file of testsBelow(`${root}/packages/core/src/${room}`).concat(testsBelow(`${root}/tests`))) {
+      const name = relative(root, file);
+      if (!wanted.some((glob) => matchesGlob(name, glob))) continue;
+      list.length = 0;
+      await import(pathToFileURL(file).href);
+      for (const [i, test] of list.entries()) this.tests.set(`${name}#${i} ${test.name}`, { ...test, fileName: file, ms: 0 });
+    }
+    list.length = 0;
+  }
+
+  async dryRun() {
+    const results = [];
+    for (const [id, test] of this.tests) {
+      this.changes.currentTestId = id;
+      const start = performance.now();
+      const failure = await failureOf(test);
+      test.ms = performance.now() - start;
+      const result = { id, name: id, fileName: test.fileName, timeSpentMs: test.ms };
+      results.push(failure === null ? { ...result, status: 0 } : { ...result, status: 1, failureMessage: failure });
+    }
+    this.changes.currentTestId = undefined;
+    return { status: 'complete', tests: results, mutantCoverage: this.changes.mutantCoverage };
+  }
+
+  async mutantRun({ activeMutant, testFilter, hitLimit }) {
+    const chosen = (testFilter ?? [...this.tests.keys()]).map((id) => [id, this.tests.get(id)]).sort(([, a], [, b]) => a.ms - b.ms);
+    let run = 0;
+    for (const [id, test] of chosen) {
+      run += 1;
+      Object.assign(this.changes, { activeMutant: activeMutant.id, hitCount: 0, hitLimit });
+      const failure = await failureOf(test);
+      const endless = hitLimit !== undefined && this.changes.hitCount > hitLimit;
+      Object.assign(this.changes, { activeMutant: undefined, hitCount: undefined, hitLimit: undefined });
+      if (failure === null) continue;
+      if ((await failureOf(test)) !== null) throw new Error(`${id} fails even after change ${activeMutant.id} is off`);
+      if (endless) return { status: 'timeout', reason: 'endless' };
+      return { status: 'killed', killedBy: [id], failureMessage: failure, nrOfTests: run };
+    }
+    return { status: 'survived', nrOfTests: run };
+  }
+}
+
+async function failureOf({ run }) {
+  try {
+    await run();
+    return null;
+  } catch (error) {
+    return error instanceof Error ? (error.message.split('\n')[0] ?? 'failed').slice(0, 200) : String(error);
+  }
+}
+
+function testsBelow(folder) {
+  return readdirSync(folder)
+    .filter((name) => name !== 'node_modules')
+    .flatMap((name) => (statSync(`${folder}/${name}`).isDirectory() ? testsBelow(`${folder}/${name}`) : name.endsWith('.test.ts') ? [`${folder}/${name}`] : []));
+}
+
+export const strykerPlugins = [declareClassPlugin(PluginKind.TestRunner, 'in-one-process', InOneProcess)];
