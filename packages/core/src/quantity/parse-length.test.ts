@@ -43,3 +43,39 @@ test('a fault points at the character and says what would be understood', () => 
   expect(errorOf(Number.NaN).code).toBe('invalid-input');
   expect(errorOf(Number.POSITIVE_INFINITY).code).toBe('invalid-input');
 });
+
+test('a fraction of one or more after a dash is taken off, not added', () => {
+  expect(mm('25-8/4')).toBe(23);
+  expect(mm('25-3/3')).toBe(24);
+  expect(mm('25-2/3 in')).toBe(651.933333);
+});
+
+test('a fault after other terms is pointed at where it stands', () => {
+  expect(errorOf('25 + 1 3/0 in').message).toMatch(/divided by zero at character 10 \("0"\)/);
+  expect(errorOf('25 + 3/0 in').message).toMatch(/divided by zero at character 8 \("0"\)/);
+  expect(errorOf('1 3/8.5 in').message).toMatch(/one decimal mark.*character 6/);
+  expect(errorOf('5. mm').message).toMatch(/digits are expected after the mark; at character 2/);
+  expect(errorOf('1 2/4e5 in').message).toMatch(/powers of ten.*character 6/);
+  expect(errorOf('5 .5').message).toMatch(/"\.5" is not a unit of length/);
+  expect(errorOf('1.5½ in').message).toMatch(/character 4 \("½"\)/);
+  expect(errorOf('20 mm x').message).toMatch(/this is not understood at character 7/);
+});
+
+test('what sticks to a unit makes another word of it', () => {
+  for (const word of ['mm2', 'mm²', 'mmx', 'mmµ', 'm3']) expect(errorOf(`20 ${word}`).message, word).toContain(`"${word}" is not a unit of length`);
+  expect(mm('20mm')).toBe(20);
+  expect(mm('3 in.')).toBe(76.2);
+});
+
+test('eighty characters are read, one more is not', () => {
+  expect(mm('20 mm'.padStart(80))).toBe(20);
+  expect(errorOf('20 mm'.padStart(81)).message).toMatch(/longer than 80/);
+});
+
+test('a number in another unit is rounded once; nothing is not below nothing; an unknown unit is named', () => {
+  expect(parseLength(1 / 3, { defaultUnit: 'in' }).valueMm).toBe(8.466667);
+  expect(parseLength(3, { defaultUnit: 'thou' })).toEqual({ valueMm: 0.0762, asWritten: '3', unit: 'thou' });
+  expect(mm(-0)).toBe(0);
+  expect(mm('-0.0000001')).toBe(0);
+  expect(() => parseLength('3', { defaultUnit: 'kg' as 'mm' })).toThrow(/unknown unit of length/);
+});

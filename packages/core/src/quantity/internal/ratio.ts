@@ -20,10 +20,10 @@ export function negated(a: Ratio): Ratio {
   return { top: -a.top, bottom: a.bottom };
 }
 
-/** A decimal text with a dot (`19.05`) as a fraction, exactly. */
+/** A decimal text with a dot (`19.05`, `.5`, `19.`) as a fraction, exactly. */
 export function decimalRatio(text: string): Ratio {
   const [whole = '', part = ''] = text.split('.');
-  return { top: BigInt((whole === '' ? '0' : whole) + part), bottom: 10n ** BigInt(part.length) };
+  return { top: BigInt(whole + part), bottom: 10n ** BigInt(part.length) };
 }
 
 /** The number next to the fraction rounded to nine decimals: the same that the digits give when they are typed as a number. */

@@ -84,18 +84,19 @@ function readUnit(kind: Kind, text: string, numberEnd: number): { readonly unit:
 }
 
 function unitFault(kind: Kind, text: string, at: number): string {
-  const word = /^[^\s\d+]+/.exec(text.slice(at))?.[0] ?? text.slice(at, at + 1);
-  const other = allKinds.find((candidate) => candidate !== kind && candidate.units.has(word));
+  // With its digits: `mm2` is not a misplaced `mm`.
+  const word = /^[^\s\d+]+[\d²]*/.exec(text.slice(at))?.[0] ?? text.slice(at, at + 1);
+  const other = allKinds.find((candidate) => candidate.units.has(word));
   return other === undefined ? `"${word}" is not a unit of ${kind.name} (${kind.understood})` : `"${word}" is a unit of ${other.name}, not of ${kind.name} (${kind.understood})`;
 }
 
 function readPlain(kind: Kind, value: number, defaultUnit: string): ReadQuantity {
   if (!Number.isFinite(value)) throw invalidInput('', value, `a ${kind.name}, such as ${kind.examples}`, 'not a number');
   const unit = unitOf(kind, defaultUnit);
-  const { factor, offset } = unit;
-  if (factor.top === factor.bottom && offset === undefined) return { value: value === 0 ? 0 : value, asWritten: String(value), unit: unit.name };
-  const inBase = (value * Number(factor.top)) / Number(factor.bottom) + (offset === undefined ? 0 : toNumber(offset));
-  return { value: Math.round(inBase * 1e9) / 1e9, asWritten: String(value), unit: unit.name };
+  // Only lengths are read in another unit than their base, and those have no offset.
+  const { top, bottom } = unit.factor;
+  if (top === bottom) return { value: value === 0 ? 0 : value, asWritten: String(value), unit: unit.name };
+  return { value: Math.round(((value * Number(top)) / Number(bottom)) * 1e9) / 1e9, asWritten: String(value), unit: unit.name };
 }
 
 function unitOf(kind: Kind, name: string): Unit {
