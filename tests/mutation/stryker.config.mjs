@@ -14,7 +14,7 @@ export default {
   ignoreStatic: true,
   coverageAnalysis: 'perTest',
   concurrency: Number(process.env.WORKERS ?? 1),
-  tempDirName: 'tmp/stryker',
+  tempDirName: `tmp/stryker-${room}`,
   reporters: ['json', 'clear-text', 'progress-append-only'],
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false, reportMutants: false },
   jsonReporter: { fileName: `tmp/mutation/${room}.json` },
