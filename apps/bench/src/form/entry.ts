@@ -6,7 +6,7 @@ import { english } from '@seatwright/core/wording';
 /** Whose entry it is: the file's, the machine's, the position's, the seal's or the bearing's. */
 export type Scope = 'file' | 'machine' | 'position' | 'seal' | 'bearing';
 
-export type EntryKind =
+type EntryKind =
   | { readonly kind: 'length' }
   | { readonly kind: 'quantity'; readonly quantity: QuantityKind; readonly unit: string }
   | { readonly kind: 'choice'; readonly choices: readonly Choice[] }

@@ -10,7 +10,7 @@ const version = 2;
 /** [characters] Far above any workshop's sheets; a larger file is none of ours. */
 const largestBackup = 200 * 1024 * 1024;
 
-export type ToolToTake = Omit<OwnTool, 'revision'>;
+type ToolToTake = Omit<OwnTool, 'revision'>;
 
 /** What a backup holds. */
 export interface BackupContents {

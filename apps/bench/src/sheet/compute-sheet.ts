@@ -65,7 +65,7 @@ function inputOf(document: JsonObject, place: Place, asOfDate: string): { readon
 }
 
 /** The key of the field that a path in the file with one position belongs to. */
-export function keyOfPath(path: string, sealPart: number, bearingPart?: number): string {
+function keyOfPath(path: string, sealPart: number, bearingPart?: number): string {
   const inPosition = /^machines\[0\]\.positions\[0\]\.?(.*)$/u.exec(path);
   if (inPosition !== null) {
     const rest = inPosition[1] ?? '';

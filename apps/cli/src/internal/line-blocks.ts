@@ -6,7 +6,7 @@ export interface LineBlock {
   readonly texts: readonly (string | null)[];
 }
 
-export const longestLine = 16 * 1024 * 1024;
+const longestLine = 16 * 1024 * 1024;
 
 /**
  * A stream cut into lines, a block for each piece read: as fast as it comes, and never more than one piece and one line held.

@@ -31,7 +31,7 @@ const assumedYieldMpa = sealLimit('case-yield', 'Mpa');
 /** Friction of a metal case pushed into a bore. */
 export const frictionPushingIn = sealLimit('friction-pushing-in', 'Coefficient');
 /** Share of the marked width that bears in the bore: 0.85 (DIN 3760, t1) to all of it. */
-export const bearingShare = sealLimit('bearing-share', 'Factor');
+const bearingShare = sealLimit('bearing-share', 'Factor');
 const frictionHolding = sealLimit('friction-holding', 'Coefficient');
 export const caseMaterialId = 'steel-c20';
 

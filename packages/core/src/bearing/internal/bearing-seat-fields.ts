@@ -10,7 +10,7 @@ const runningTemperature = (label: string, help?: string) => temperatureField({ 
 /** How the load moves against a ring: the names of ISO 286 practice for bearing seats. */
 export const ringLoads = ['rotating', 'stationary', 'indeterminate'] as const;
 export type RingLoad = (typeof ringLoads)[number];
-export const ringHolders = ['nothing', 'circlip', 'plate', 'staking'] as const;
+const ringHolders = ['nothing', 'circlip', 'plate', 'staking'] as const;
 
 /** What a bearing seat is asked with: the bearing, both seats, materials, temperatures, load. */
 export const bearingSeatShape = {

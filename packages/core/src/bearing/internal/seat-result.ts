@@ -48,7 +48,7 @@ export function seatResult(problem: SeatProblem, part: SeatPart, radialLoadN: nu
 }
 
 /** Pairs of expansion coefficients that may meet: a seat and a ring of one material share theirs. */
-export function pairsOf({ isOneMaterial, seatMaterial, ringMaterial }: SeatPart): readonly { readonly seat: number; readonly ring: number }[] {
+function pairsOf({ isOneMaterial, seatMaterial, ringMaterial }: SeatPart): readonly { readonly seat: number; readonly ring: number }[] {
   const ends = [ringMaterial.expansionPerK.low, ringMaterial.expansionPerK.high];
   if (isOneMaterial) return ends.map((end) => ({ seat: end, ring: end }));
   return ends.flatMap((ring) => [seatMaterial.expansionPerK.low, seatMaterial.expansionPerK.high].map((seat) => ({ seat, ring })));

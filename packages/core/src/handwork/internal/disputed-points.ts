@@ -2,7 +2,7 @@ import { commonPractice, source, type SourceReference } from '../../result/index
 
 /** How much a piece of evidence weighs, from most to least. */
 export const weights = ['published standard', 'handbook', 'maker or army manual', 'trade article', 'common practice', 'memory'] as const;
-export type Weight = (typeof weights)[number];
+type Weight = (typeof weights)[number];
 
 interface Evidence {
   readonly code: string;

@@ -10,7 +10,7 @@ import { practiceValue } from './practice-value.js';
 export type ExtractionInput = Situation & { readonly leastWallMm?: number | undefined };
 
 export const extractionMethods = ['drill and screw', 'push out from inside', 'pull on the rim'] as const;
-export type ExtractionMethod = (typeof extractionMethods)[number];
+type ExtractionMethod = (typeof extractionMethods)[number];
 
 /** [mm] Wall that a drill must leave on each side, and how far it stays from what lies behind. */
 export const practice = {
@@ -22,7 +22,7 @@ export const practice = {
 } as const;
 
 /** How much of the screw may go in. */
-export interface ScrewReach {
+interface ScrewReach {
   /** Least depth of the point below the outer face of the seal: face, and a point about as long as the thread is thick. */
   readonly tipFromMm: number;
   /** Most: short of what is behind, or of the inner end of the seal where nobody knows what is behind. */

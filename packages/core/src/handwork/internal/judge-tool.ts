@@ -22,7 +22,7 @@ export interface JudgedTool {
   readonly reserveFactor: number | null;
 }
 
-export interface ToolMargins {
+interface ToolMargins {
   /** Radial clearance in the bore, where the tool enters it. */
   readonly toBoreMm: number | null;
   /** Radial clearance over the shaft and what stands on it. */

@@ -19,7 +19,7 @@ interface Outcome {
 const says = (clears: readonly Suspect[], convicts: readonly Suspect[] = []): Outcome => ({ clears, convicts });
 
 /** Checks in the order of the work: what costs nothing first, what spoils the seal last. */
-export const leakChecks = {
+const leakChecks = {
   'oil-level': { right: says(['level-too-high']), 'too high': says([], ['level-too-high']) },
   'breather-open': { open: says(['breather-blocked']), blocked: says([], ['breather-blocked']) },
   'clean-dust-and-run': {

@@ -8,7 +8,7 @@ import { isFixed, largestOnShaft, midwayMm, sectionOf, type LargestOnShaft, type
 import { practiceValue } from './practice-value.js';
 
 /** What the depth gauge must read at four points around. Negative: the seal stands out. */
-export interface Gauge {
+interface Gauge {
   readonly targetMm: number;
   readonly lowMm: number;
   readonly highMm: number;

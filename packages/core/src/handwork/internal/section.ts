@@ -28,7 +28,7 @@ export interface Section {
 }
 
 /** What had to be assumed, by the size that it stands for; each plan lists only what it used. */
-export type Assumptions = Readonly<Record<'shaft' | 'bore' | 'sealOutside' | 'case' | 'cover' | 'edge' | 'face' | 'lip', readonly Assumption[]>>;
+type Assumptions = Readonly<Record<'shaft' | 'bore' | 'sealOutside' | 'case' | 'cover' | 'edge' | 'face' | 'lip', readonly Assumption[]>>;
 
 /** Rubber on the outside of a covered case. */
 const assumedCoverMm: Span = { low: rubberCover.low, high: rubberCover.high };

@@ -33,7 +33,7 @@ export interface ToolSize {
 }
 
 /** Inscribed over circumscribed circle of a hexagon. */
-export const acrossFlatsShare = Math.sqrt(3) / 2;
+const acrossFlatsShare = Math.sqrt(3) / 2;
 
 /** [mm] Ovality of a plastic pipe that nobody turned while measuring. */
 const plasticOvalityMm = practiceValue('plastic-ovality', 'Mm').high;

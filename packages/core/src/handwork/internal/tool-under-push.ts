@@ -7,7 +7,7 @@ import { practiceValue } from './practice-value.js';
 
 /** [°C] Unmodified PVC turns brittle about here. */
 const pvcBrittle = practiceValue('pvc-brittle-below', 'C');
-export const pvcBrittleC = pvcBrittle.low;
+const pvcBrittleC = pvcBrittle.low;
 /** [mm] Length counted for bending over where neither the tool's nor the shaft's is known. */
 export const unknownLengthMm = practiceValue('driver-length-unknown', 'Mm').high;
 
@@ -35,7 +35,7 @@ export function strengthFindings(tool: ToolSize, need: DriverNeed, workshopTempe
   return { findings, strength, stressMpa, reserveFactor };
 }
 
-export function lengthFor({ lengthMm }: Pick<ToolSize, 'lengthMm'>, { lengthOverMm }: Pick<DriverNeed, 'lengthOverMm'>): number {
+function lengthFor({ lengthMm }: Pick<ToolSize, 'lengthMm'>, { lengthOverMm }: Pick<DriverNeed, 'lengthOverMm'>): number {
   return lengthMm ?? Math.max(lengthOverMm ?? unknownLengthMm, 50);
 }
 

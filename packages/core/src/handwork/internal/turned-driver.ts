@@ -26,7 +26,7 @@ export interface TurnedDriver {
 }
 
 /** What a turned driver is given, as practice has it; the 0.4 mm under the seal outside is from workshop manuals. */
-export const turnedPractice = {
+const turnedPractice = {
   underSealMm: practiceValue('turned-under-seal', 'Mm').low,
   underBoreMm: practiceValue('turned-under-bore', 'Mm').low,
   overShaftMm: practiceValue('turned-over-shaft', 'Mm').low,

@@ -7,7 +7,7 @@ import type { InSteps } from './in-steps.js';
 import type { BearingOutcome } from './sheet-output.js';
 
 /** What a job sheet has to say about one bearing. */
-export interface BearingJudged {
+interface BearingJudged {
   readonly verdict: Verdict;
   readonly findings: readonly Finding[];
   readonly seat: BearingSeatOutput | null;
@@ -18,7 +18,7 @@ export interface BearingJudged {
 }
 
 /** A bearing with its seats as the position gives them; null where neither seat is told: it is on the sheet, but not renewed. */
-export function bearingQuestion(workshop: WorkshopFile, position: Position, part: BearingPart): BearingSeatInput | null {
+function bearingQuestion(workshop: WorkshopFile, position: Position, part: BearingPart): BearingSeatInput | null {
   const { kind: _, name: __, note: ___, designation, boreMm, outsideMm, widthMm, basicDynamicLoadRatingN: _c, basicStaticLoadRatingN: _c0, isSealedOrGreased: _s, hasPolymerCage: _k, slipInGapUm: _g, caseLimitC: _l, coldestPartC: _p, isBlindBore: _b, mustBeReused: _r, ...seats } = part;
   const hasSeat = [part.shaftClass, part.shaftReadings, part.housingClass, part.housingReadings].some((one) => one !== undefined);
   if (!hasSeat) return null;
@@ -37,7 +37,7 @@ export function bearingQuestion(workshop: WorkshopFile, position: Position, part
 }
 
 /** The bearing judged and planned: seats and clearance, how it comes out, how it goes in, its life where ratings and load are given. */
-export function* judgeBearing(workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart): InSteps<BearingJudged> {
+function* judgeBearing(workshop: WorkshopFile, machine: Machine, position: Position, part: BearingPart): InSteps<BearingJudged> {
   const name = part.name ?? part.designation ?? 'bearing';
   const nothing = { seat: null, fitting: null, removal: null, life: null, driver: null };
   const isKnown = part.designation !== undefined || (part.boreMm !== undefined && part.outsideMm !== undefined && part.widthMm !== undefined);

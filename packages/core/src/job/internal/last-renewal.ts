@@ -1,7 +1,7 @@
 import type { Change, Position } from '../workshop-file-field.js';
 
 /** Whether a change renewed what the interval counts: the seal where the position has one, else the bearing. */
-export function renewsPosition({ parts }: Position, { renewed }: Pick<Change, 'renewed'>): boolean {
+function renewsPosition({ parts }: Position, { renewed }: Pick<Change, 'renewed'>): boolean {
   const counted = parts.some(({ kind }) => kind === 'seal') ? 'seal' : 'bearing';
   return renewed === counted || renewed === 'seal and bearing';
 }

@@ -16,7 +16,7 @@ export const slopeConfidence = 0.95;
  * With fewer points no interval by ranks reaches 95 %: from the least to the largest slope of n points lies the true one with
  * 1 − 2/n!, which is 91.7 % of four points and 98.3 % of five.
  */
-export const leastPointsForInterval = 5;
+const leastPointsForInterval = 5;
 
 /**
  * Theil–Sen: the median of the slopes of all pairs of points, the line through the median of what it leaves.

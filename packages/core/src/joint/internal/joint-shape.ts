@@ -27,5 +27,4 @@ export const jointShape = {
   materials: z.optional(z.array(materialField).check(z.maxLength(200))),
 };
 
-export const jointField = z.strictObject(jointShape);
-export type JointInput = z.infer<typeof jointField>;
+export type JointInput = z.infer<z.ZodMiniObject<typeof jointShape>>;

@@ -19,12 +19,12 @@ export function firstFlowPressureMpa({ insideMm, outsideMm }: Ring, yieldMpa: nu
  * Holds while the hoop stress at the bore is not below zero, p ≤ Re: to D/d = e if the flow goes right through.
  * @source din-7190-2001, elastic-plastic press fits; timoshenko-strength-2 (held as: memory)
  */
-export function plasticPressureMpa({ insideMm: d, outsideMm: D }: Ring, yieldMpa: number, c: number): number {
+function plasticPressureMpa({ insideMm: d, outsideMm: D }: Ring, yieldMpa: number, c: number): number {
   return yieldMpa * (Math.log(c / d) + (1 - (c / D) ** 2) / 2);
 }
 
 /** Interference [mm] that the flow to the diameter c takes up; `shaftByOuter`: growth of the shaft for each MPa, negative. */
-export function plasticInterferenceMm(hub: Ring, yieldMpa: number, shaftByOuter: number, c: number): number {
+function plasticInterferenceMm(hub: Ring, yieldMpa: number, shaftByOuter: number, c: number): number {
   const { insideMm: d, youngsMpa: E, poissonRatio: nu } = hub;
   const p = plasticPressureMpa(hub, yieldMpa, c);
   return d * ((yieldMpa * (c / d) ** 2) / E - ((1 - nu) * p) / E) - shaftByOuter * p;

@@ -7,7 +7,7 @@ import { combineBudget, type BudgetLine } from '../uncertainty-budget.js';
 import { instrumentLines } from './analysed-readings.js';
 
 /** An instrument that could answer, with what it would leave open. */
-export interface Decider {
+interface Decider {
   readonly id: string;
   readonly name: string;
   readonly expandedUncertaintyMm: number;

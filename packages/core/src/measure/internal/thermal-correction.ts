@@ -32,13 +32,13 @@ export interface ThermalCorrection {
   readonly temperatureUncertaintyK: number;
 }
 
-export const referenceTemperatureC = 20;
+const referenceTemperatureC = 20;
 /** Expansion of steel gauges and the limits it is known within. */
 export const gaugeExpansionPerK = 11.5e-6;
-export const gaugeExpansionLimitPerK = 2e-6;
+const gaugeExpansionLimitPerK = 2e-6;
 const assumedTemperatureK = 1;
 const expansionUnit = 'µm/(m·K)';
-export const gaugeSource = source('jcgm-100-2008', 'memory', 'H.1.3');
+const gaugeSource = source('jcgm-100-2008', 'memory', 'H.1.3');
 
 /**
  * A reading brought to 20 °C.  D₂₀ = D·(1 + αᵢ·(tᵢ − 20)) / (1 + αₚ·(tₚ − 20))

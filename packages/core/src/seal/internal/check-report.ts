@@ -18,7 +18,7 @@ export interface CheckContext {
 }
 
 /** What one check has to say. */
-export interface CheckReport {
+interface CheckReport {
   readonly findings: readonly Finding[];
   readonly assumptions?: readonly Assumption[];
   readonly notChecked?: readonly string[];

@@ -14,7 +14,7 @@ export const grades = [
 ] as const;
 
 export type HoleLetter = (typeof holeLetters)[number];
-export type Grade = (typeof grades)[number];
+type Grade = (typeof grades)[number];
 
 /** A tolerance class as written: `JS7` is letter JS, grade 7, for a hole. */
 export interface ClassName {
@@ -45,7 +45,7 @@ export const classNames: readonly ClassName[] = (['hole', 'shaft'] as const).fla
 const byText = new Map(classNames.map((name) => [name.text, name]));
 
 /** What a class may look like, for messages. */
-export const understoodClass = 'a letter and a grade such as H7, JS6 (holes) or h6, p6, za10 (shafts)';
+const understoodClass = 'a letter and a grade such as H7, JS6 (holes) or h6, p6, za10 (shafts)';
 
 /** The class name written in a text; spaces do not count. Throws `CalculationError`. */
 export function readClassName(text: string, path: string): ClassName {

@@ -14,7 +14,7 @@ export function missingClass(name: ClassName, step: number, path: string): Calcu
  * Nearest given classes: the same letter in finer and coarser grades, the letters to either side in the same grade.
  * Where neither the letter nor the grade is given at all, the same is asked of the nearest grade that answers.
  */
-export function nearestClasses(name: ClassName, step: number): readonly string[] {
+function nearestClasses(name: ClassName, step: number): readonly string[] {
   for (let by = 0; by < grades.length; by += 1) {
     const finer = nearestInGrade(name, name.gradePlace - by, step);
     if (finer.length > 0) return finer;

@@ -54,7 +54,7 @@ export function zoneOf(nominalMm: number, name: ClassName, path: string, step = 
 }
 
 /** The zone from limits already looked up; the nominal size is counted in millionths of a millimetre. */
-export function zoneFrom(nominalNm: number, name: ClassName, limits: ClassLimits): Zone {
+function zoneFrom(nominalNm: number, name: ClassName, limits: ClassLimits): Zone {
   return {
     nominalMm: nominalNm / 1e6,
     toleranceClass: name.text,

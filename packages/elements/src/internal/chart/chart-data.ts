@@ -1,5 +1,5 @@
 /** One axis: what it measures, in which range, and how its numbers are written. */
-export interface ChartAxis {
+interface ChartAxis {
   readonly label: string;
   readonly from: number;
   readonly to: number;

@@ -149,7 +149,7 @@ function valueText({ valueMm }: SectionDimension, { style }: CalloutOptions): st
 }
 
 /** An arrowhead with its point at (x, y), pointing along (dx, dy). */
-export function arrow(x: number, y: number, dx: number, dy: number): string {
+function arrow(x: number, y: number, dx: number, dy: number): string {
   const length = 8;
   const half = 2.1;
   const backX = x - dx * length;

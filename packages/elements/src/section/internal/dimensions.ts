@@ -1,7 +1,6 @@
 import { writeLength } from '@seatwright/core/quantity';
 import type { ElementWords } from '../../words/element-words.js';
 import type { SectionGeometry } from './section-geometry.js';
-import type { SealCheckOutput } from '@seatwright/core/seal';
 
 export type DimensionName = 'shaft' | 'bore' | 'width' | 'depth' | 'hole-circle' | 'drill' | 'drill-stop' | 'driver-outside' | 'driver-inside' | 'room' | 'bearing-bore' | 'bearing-outside' | 'bearing-width';
 
@@ -49,5 +48,3 @@ export function drawnLength(valueMm: number, { lengthUnit, decimalMark }: Length
   const bare = text.replace(/\s*(mm|in)$/u, '');
   return /[.,]/.test(bare) ? bare.replace(/[.,]?0+$/, '') : bare;
 }
-
-export type MeasuredBore = NonNullable<SealCheckOutput['bore']>;

@@ -27,7 +27,7 @@ const plotHeight = 122;
 export const gapHeight = plotTop + plotHeight + 8;
 
 /** How many times the section the detail is enlarged: a round number. */
-export function magnificationOf(marks: GapMarks, sectionPxPerMm: number): number {
+function magnificationOf(marks: GapMarks, sectionPxPerMm: number): number {
   const { lowUm, highUm } = rangeOf(marks);
   return roundMagnification((plotHeight * 2000) / ((highUm - lowUm) * sectionPxPerMm));
 }

@@ -2,7 +2,7 @@ import { boreBandOf, type SealCheckOutput, type Situation } from '@seatwright/co
 import type { ElementWords } from '../../words/element-words.js';
 
 /** A band of sizes, as diametral deviations from the marked size, in µm, and what it is called. */
-export interface GapBand {
+interface GapBand {
   readonly lowUm: number;
   readonly highUm: number;
   readonly label: string;

@@ -22,7 +22,7 @@ export interface SectionInput {
   readonly mode: SectionMode;
 }
 
-export interface DrawnDriver {
+interface DrawnDriver {
   readonly name: string;
   readonly outsideRadiusMm: number;
   readonly insideRadiusMm: number;
@@ -31,7 +31,7 @@ export interface DrawnDriver {
   readonly collarRadiusMm: number | null;
 }
 
-export interface DrawnDrill {
+interface DrawnDrill {
   readonly radiusMm: number;
   readonly diameterMm: number;
   readonly pointMm: number;
@@ -148,7 +148,7 @@ function shaftEndOf(end: NonNullable<SectionSituation['shaft']>['leadIn']): Sect
 }
 
 /** A driver at its end position, by sizes in the middle of what they may be. */
-export function drawnDriver(driver: SectionDriver, depthMm: number): DrawnDriver {
+function drawnDriver(driver: SectionDriver, depthMm: number): DrawnDriver {
   const middle = ({ low, high }: { readonly low: number; readonly high: number }) => (low + high) / 2;
   return {
     name: driver.name,

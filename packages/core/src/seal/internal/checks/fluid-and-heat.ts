@@ -22,7 +22,7 @@ export interface FluidRow {
 const standsInFor: Partial<Record<Fluid, string>> = { 'engine-oil': 'mineral-oil', 'gear-oil': 'mineral-oil', atf: 'mineral-oil' };
 
 /** The careful row for a rubber in a fluid: published pages before remembered rows, and the worst rating among them. */
-export function fluidRowOf(material: LipMaterial, fluid: Fluid): { readonly rating: FluidRow; readonly limit: FluidRow | null } | null {
+function fluidRowOf(material: LipMaterial, fluid: Fluid): { readonly rating: FluidRow; readonly limit: FluidRow | null } | null {
   const exact = rowsFor(material, fluid);
   const rows = exact.length > 0 ? exact : rowsFor(material, standsInFor[fluid] ?? '');
   if (rows.length === 0) return null;
@@ -49,14 +49,14 @@ function rowsFor(material: string, fluid: string): readonly FluidRow[] {
   return found;
 }
 
-export interface TemperatureRange {
+interface TemperatureRange {
   readonly minC: number | null;
   readonly maxC: number | null;
   readonly source: ReturnType<typeof source>;
 }
 
 /** Temperature range of a rubber: `working` (of the medium) or `rubber-limit` (at the lip itself). */
-export function temperatureRangeOf(material: LipMaterial, kind: 'working' | 'rubber-limit'): TemperatureRange | null {
+function temperatureRangeOf(material: LipMaterial, kind: 'working' | 'rubber-limit'): TemperatureRange | null {
   const { columns } = lipTemperature;
   for (let i = 0; i < lipTemperature.rowCount; i += 1) {
     if (columns.material[i] !== material || columns.kind[i] !== kind) continue;

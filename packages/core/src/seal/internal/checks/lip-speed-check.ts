@@ -10,7 +10,7 @@ export interface SpeedLimit {
 }
 
 /** Rows of the speed table for one rubber (or `any`) and shaft. */
-export function speedLimitsOf(material: string, shaftMm: number): readonly SpeedLimit[] {
+function speedLimitsOf(material: string, shaftMm: number): readonly SpeedLimit[] {
   const { columns } = table;
   const found: SpeedLimit[] = [];
   for (let i = 0; i < table.rowCount; i += 1) {

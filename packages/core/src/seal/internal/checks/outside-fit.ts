@@ -63,7 +63,7 @@ export const outsideFit: Check = ({ situation, sizes, set }) => {
 export const rubberCover = sealLimit('rubber-cover', 'Mm');
 
 /** How far the rubber cover is pressed together [%], over the spread of its thickness; null for bare metal and for a loose fit. */
-export function coverCompression(construction: Construction, leastUm: number, mostUm: number): Span | null {
+function coverCompression(construction: Construction, leastUm: number, mostUm: number): Span | null {
   if (holdsByMetal(construction) || mostUm <= 0) return null;
   const percent = (um: number, mm: number) => (Math.max(0, um) / 2000 / mm) * 100;
   return { low: percent(leastUm, rubberCover.high), high: percent(mostUm, rubberCover.low) };

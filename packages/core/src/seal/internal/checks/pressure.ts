@@ -14,7 +14,7 @@ export interface PressureLimit {
  * answer, and `set` says so. A faster lip stands no more than a slower one: where the RMA row allows more than DIN's last,
  * DIN's last row stays the bound.
  */
-export function pressureLimitOf(set: 'din-3760' | 'rma', speedMps: number, speedRpm: number): PressureLimit | null {
+function pressureLimitOf(set: 'din-3760' | 'rma', speedMps: number, speedRpm: number): PressureLimit | null {
   const own = rowFor(set, speedMps, speedRpm);
   if (own !== null || set === 'rma') return own;
   const other = rowFor('rma', speedMps, speedRpm);
