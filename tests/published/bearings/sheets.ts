@@ -87,7 +87,7 @@ const seats = (set: string, seat: string): readonly Entry[] =>
   file('seat-classes')
     .filter((row) => row['set'] === set && row['seat'] === seat)
     .map((row) => ({
-      row: [row['bearingKind'] === 'any' ? 'balls and rollers' : row['bearingKind'], row['ringLoad'], row['magnitudes'] === 'light normal heavy' ? 'any load' : row['magnitudes'], ...(seat === 'shaft' ? [range(row)] : []), ...(row['condition'] === 'any' ? [] : [row['condition']])].join(', '),
+      row: [row['bearingKind'] === 'any' ? 'balls and rollers' : row['bearingKind'], row['ringLoad'], row['magnitudes'] === 'light normal heavy' ? 'any load' : row['magnitudes']?.replaceAll(' ', ' or '), ...(seat === 'shaft' ? [range(row)] : []), ...(row['condition'] === 'any' ? [] : [row['condition']])].join(', '),
       column: 'class',
       printed: row['toleranceClass'] ?? '',
       ...held(row),

@@ -21,7 +21,7 @@ const misprintsPage = readFileSync(new URL('../../../reference/misprints.md', im
 
 const kinds: readonly Kind[] = ['same page', 'another page', 'worked example'];
 const proves: Readonly<Record<Kind, string>> = {
-  'same page': 'Our table was typed from this page. Finds wrong typing only in so far as the two were typed apart; proves that the right row and column are found, at both ends of each range, and that the rules of the standard (Δ, grades, exceptions, sums) lead back to what is printed.',
+  'same page': 'Our table was typed from this page. Finds wrong typing only in so far as the two were typed apart; proves that the right row and column are found, ranges at both of their ends, and that the rules of the standard (Δ, grades, exceptions, sums) lead back to what is printed.',
   'another page': 'Our table was typed from elsewhere, or our value follows from a rule. Proves the value too.',
   'worked example': 'A problem solved in print, with inputs and answer. Proves formula, units and the values behind it.',
 };
@@ -58,7 +58,7 @@ export function checksPage(): string {
     '',
     table(['kind of check', 'values', 'what it proves'], kinds.map((kind) => [kind, count(published, (one) => kindOf(one) === kind), proves[kind]])),
     '',
-    '**How to read it.** In a grid each cell is the printed value; our value is the same, difference 0, unless the cell says `printed → ours`. Each cell of a range was asked at both of its ends. Where a page rounds, our value may differ by half of its last digit; every larger allowance names its reason.',
+    '**How to read it.** In a grid each cell is the printed value; our value is the same, difference 0, unless the cell says `printed → ours`. A range, "over … up to and including …", was asked at both of its ends. Where a page rounds, our value may differ by half of its last digit; every larger allowance names its reason.',
     '',
     '## Sources',
     '',
@@ -95,7 +95,7 @@ function sheetsOf(own: readonly Checked[], heading: string): readonly string[] {
       '',
       `${heading} ${work}${sheet.place}`,
       '',
-      `${sheet.title}${sheet.unit === '' ? '' : ` [${sheet.unit}]`}. ${entries.length} values${heading === '####' ? '' : `, ${kindsOf(entries)}`}${seen === 0 ? '' : `, ${seen} of them seen on two pages or more`}. Asked: ${sheet.asked}.${sheet.note === undefined ? '' : ` ${sheet.note}`}`,
+      `${sheet.title}${sheet.unit === '' ? '' : ` [${sheet.unit}]`}. ${entries.length} value${entries.length === 1 ? '' : 's'}${heading === '####' ? '' : `, ${kindsOf(entries)}`}${seen === 0 ? '' : `, ${seen} of them seen on two pages or more`}. Asked: ${sheet.asked}.${sheet.note === undefined ? '' : ` ${sheet.note}`}`,
       '',
       sheet.layout === 'grid' ? grid(entries, sheet.columns) : list(entries),
     ];
