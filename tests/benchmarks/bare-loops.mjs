@@ -1,19 +1,8 @@
-// Fits, random picks and ring stacks beside bare loops that do the same arithmetic. Prints speeds; asserts nothing. Build first.
-import { performance } from 'node:perf_hooks';
+// Bare loops that do the arithmetic of a calculation and nothing else: what the objects, checks and notes of an answer are measured against.
 import { ringStack } from '@seatwright/core/joint';
 import { fitDistribution } from '@seatwright/core/measure';
 import { iso2861ShaftDeviations } from '@seatwright/core/tables';
-import { fit } from '@seatwright/core/tolerance';
-
-const median = (numbers) => [...numbers].sort((a, b) => a - b)[Math.floor(numbers.length / 2)];
-const rounds = 7;
-let sink = 0;
-
-function perSecond(count, work) {
-  const started = performance.now();
-  sink += work(count);
-  return (count / (performance.now() - started)) * 1000;
-}
+import { fit, toleranceZone } from '@seatwright/core/tolerance';
 
 /** The bare loop of a fit: the size step by search, the limits of both classes from typed arrays, sizes, clearances, interferences. */
 const rowCount = 500;
@@ -26,7 +15,7 @@ for (let step = 0; step < ends.length; step += 1) {
   limits.shaft.set([shaftZone.lowerLimitDeviationUm, shaftZone.upperLimitDeviationUm], 2 * step);
 }
 const out = new Float64Array(9);
-function bareFits(count) {
+export function bareFits(count) {
   let sum = 0;
   for (let n = 0; n < count; n += 1) {
     const nominalMm = 1 + (n % rowCount);
@@ -53,14 +42,14 @@ function bareFits(count) {
   }
   return sum;
 }
-function libraryFits(count) {
+export function libraryFits(count) {
   let sum = 0;
   for (let n = 0; n < count; n += 1) sum += fit.compute({ nominalMm: 1 + (n % rowCount), hole: 'H7', shaft: 'p6' }).maximumInterferenceUm;
   return sum;
 }
 
 /** The bare loop of a pick: xoshiro128** written out, two uniform sizes, their difference into a typed array, then sorted as the library does. */
-function bareDraws(count) {
+export function bareDraws(count) {
   let [a, b, c, d] = [1, 2, 3, 4];
   const next = () => {
     const five = Math.imul(b, 5);
@@ -93,29 +82,36 @@ function bareDraws(count) {
   values.sort();
   return squares + loose + tight + over + values[count >> 1];
 }
-const draw = (spread) => (count) =>
+export const draw = (spread) => (count) =>
   fitDistribution.compute({ nominalMm: 25, hole: { toleranceClass: 'H7', spread }, shaft: { toleranceClass: 'k6', spread }, interferenceOverUm: 8, drawCount: count, curvePointCount: 2, quantilesAtProbability: [0.5] }).simulated.meanClearanceUm;
 
 const rings = Array.from({ length: 8 }, (_, k) => ({ insideMm: 20 + 10 * k, outsideMm: 30 + 10 * k, material: k % 2 === 0 ? 'steel-c45' : 'al-a380', temperatureC: 20 + k }));
 const interferencesUm = [20, -5, 30, 10, 0, 25, 15];
-const stacks = (count) => {
+export const stacks = (count) => {
   let sum = 0;
   for (let n = 0; n < count; n += 1) sum += ringStack.compute({ rings, interferencesUm }).joints[0].contactPressureMpa;
   return sum;
 };
 
-const works = {
-  'fit, compute': [300_000, libraryFits],
-  'fit, bare typed-array loop': [3_000_000, bareFits],
-  'random picks, uniform': [1_000_000, draw('uniform')],
-  'random picks, bare loop, uniform': [1_000_000, bareDraws],
-  'random picks, triangular': [1_000_000, draw('triangular')],
-  'random picks, normal': [500_000, draw('normal')],
-  'ring-stack of 8 rings, compute': [20_000, stacks],
-};
-const found = Object.fromEntries(Object.keys(works).map((name) => [name, []]));
-for (let round = 0; round < rounds; round += 1) for (const [name, [count, work]] of Object.entries(works)) found[name].push(perSecond(count, work));
-for (const [name, numbers] of Object.entries(found)) console.log(`${name.padEnd(34)}${Math.round(median(numbers)).toLocaleString('en').padStart(14)} a second`);
-const share = (one, other) => (median(found[other]) / median(found[one])).toFixed(1);
-console.log(`a fit takes ${share('fit, compute', 'fit, bare typed-array loop')} times the bare loop, a uniform pick ${share('random picks, uniform', 'random picks, bare loop, uniform')} times`);
-if (sink === 0) console.log('');
+/** The bare loop of a tolerance zone: the size step by search, two limits from a typed array. */
+export function bareZones(count) {
+  let sum = 0;
+  for (let n = 0; n < count; n += 1) {
+    const nominalMm = 1 + (n % rowCount);
+    let [low, high] = [0, ends.length - 1];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (nominalMm <= ends[middle]) high = middle;
+      else low = middle + 1;
+    }
+    out[0] = limits.hole[2 * low];
+    out[1] = limits.hole[2 * low + 1];
+    sum += out[n & 1];
+  }
+  return sum;
+}
+export function libraryZones(count) {
+  let sum = 0;
+  for (let n = 0; n < count; n += 1) sum += toleranceZone.compute({ nominalMm: 1 + (n % rowCount), toleranceClass: 'H7' }).upperLimitDeviationUm;
+  return sum;
+}
