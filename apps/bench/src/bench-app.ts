@@ -8,7 +8,7 @@ import { sampleAddress, type Sample } from './samples.js';
 import type { BackupContents } from './keeping/backup.js';
 import { DeviceStore, type Hindrance, type SetAside } from './keeping/device-store.js';
 import { KeptSheets, titleOf, type KeptSheet } from './keeping/kept-sheets.js';
-import { OwnTools, toolsForNewJob, type OwnTool } from './keeping/own-tools.js';
+import { OwnTools, type OwnTool } from './keeping/own-tools.js';
 import type { KnownSheet } from './keeping/keeper.js';
 import { heldInTab } from './keeping/tab-reserve.js';
 import { carriesJob, saysBackup, saysToolList } from './sharing/marks.js';
@@ -84,7 +84,7 @@ export class BenchApp extends LitElement {
           openArrived: () => void this.openArrived(),
           leaveArrived: () => { this.dropAddress(); },
           backUp: () => void this.backUp(),
-          startEmpty: () => void this.opening(async () => JSON.stringify(emptyWorkshop(toolsForNewJob(await this.ownTools())))),
+          startEmpty: () => void this.opening(async () => JSON.stringify(emptyWorkshop(await this.toolsForNewJob()))),
           showOwnTools: () => void this.showOwnTools(),
           restore: (way) => void this.restore(way),
           leaveBackup: () => { this.backup = null; },
@@ -200,9 +200,9 @@ export class BenchApp extends LitElement {
     else saveFile(`seatwright-${today()}.json`, await backupOf(sheets.value, tools.value, today()));
   }
 
-  private async ownTools(): Promise<readonly OwnTool[]> {
-    const own = await this.tools.list();
-    return 'value' in own ? own.value : [];
+  private async toolsForNewJob(): Promise<readonly JsonObject[]> {
+    const [own, { toolsForNewJob }] = await Promise.all([this.tools.list(), import('./own-tools/tools-for-new-job.js')]);
+    return 'value' in own ? toolsForNewJob(own.value) : [];
   }
 
   /** The sheet that was open here before the page was loaded anew, if the tab holds one. */

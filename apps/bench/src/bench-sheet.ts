@@ -14,7 +14,7 @@ import { inTasks, nextTask } from './next-task.js';
 import { whenIdle } from './when-idle.js';
 import { beforeReload } from './keeping/before-reload.js';
 import { isHindered, Keeper, type KeepingState, type KnownSheet } from './keeping/keeper.js';
-import { toolsForNewJob, type OwnTools } from './keeping/own-tools.js';
+import type { OwnTools } from './keeping/own-tools.js';
 import { dropFromTab, holdInTab } from './keeping/tab-reserve.js';
 import type { KeptSheets } from './keeping/kept-sheets.js';
 import { draftSituation } from './sheet/draft-situation.js';
@@ -148,7 +148,7 @@ export class BenchSheet extends LitElement {
 
   /** Takes the tubes and sockets of the person at this device into the job, those that are not there yet. */
   private async takeOwnTools(): Promise<void> {
-    const own = await this.tools?.list();
+    const [own, { toolsForNewJob }] = await Promise.all([this.tools?.list(), import('./own-tools/tools-for-new-job.js')]);
     if (own === undefined || 'hindrance' in own) {
       this.toolNews = words.start.keptUnread;
       return;

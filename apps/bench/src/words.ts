@@ -97,7 +97,7 @@ export const words = {
   backup: {
     make: 'Back up everything',
     says: 'All sheets, tubes and sockets that this device keeps, in one file.',
-    came: 'A backup',
+    came: 'A backup of',
     holds: 'Sheets: {sheets}; tubes and sockets: {tools}.',
     add: 'Add it to what is here',
     addSays: 'What is here stays; what is the same is taken once.',

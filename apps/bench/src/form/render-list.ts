@@ -10,6 +10,7 @@ import { renderField } from './render-entry.js';
 /** A list of things that are described field by field: what stands on the shaft, the tools at hand. */
 export function renderList(form: ItemForm, addWord: string, unfinishedWord: string, context: FormContext): TemplateResult {
   const { document, actions } = context;
+  const inWords = withLabels(form, context);
   const path = filePathOf(form, context);
   const items = listAt(document, path);
   const listName = String(path.at(-1));
@@ -19,13 +20,21 @@ export function renderList(form: ItemForm, addWord: string, unfinishedWord: stri
       const title = textAt(item, ['name']) || wordOf(textAt(item, ['kind'])) || String(i + 1);
       return html`<details class="item" data-item=${itemKey}>
         <summary><span>${title}</span><span class="quiet">${itemLine(textAt(item, ['outsideMm']) || textAt(item, ['diameterMm']))}</span></summary>
-        <div class="fields">${form.fields.map(({ key, entry }) => renderField(entry, `${itemKey}.${key}`, [...path, i, key], context))}</div>
+        <div class="fields">${form.fields.map(({ key, entry }) => renderField(entry, `${itemKey}.${key}`, [...path, i, key], inWords))}</div>
         ${isFinished(listName, item) ? '' : html`<p class="quiet">${unfinishedWord}</p>`}
         <button type="button" class="plain" @click=${() => { actions.change(path, withValue(valueAt(document, path), [i], undefined)); }}>${words.remove}: ${title}</button>
       </details>`;
     })}
     <button type="button" class="plain" @click=${() => { actions.change([...path, items.length], form.fresh); actions.goTo(`${keyOf(form)}[${items.length}].${form.fields[0]?.key ?? ''}`); }}>+ ${addWord}</button>
   </div>`;
+}
+
+/** The fault with the names that people know in place of those of the file: "wallMm" is "wall thickness". */
+function withLabels({ fields }: ItemForm, context: FormContext): FormContext {
+  const { fault } = context;
+  if (fault === null) return context;
+  const message = fields.filter(({ key }) => /[A-Z]/u.test(key)).reduce((text, { key, entry }) => text.replace(new RegExp(`\\b${key}\\b(?!:)`, 'gu'), entry.label.toLowerCase()), fault.message);
+  return { ...context, fault: { ...fault, message } };
 }
 
 function itemLine(size: string): string {

@@ -1,4 +1,3 @@
-import { isFinished } from '../document/without-unfinished.js';
 import type { JsonObject } from '../document/raw-document.js';
 import type { DeviceStore, Outcome } from './device-store.js';
 import { newId } from './new-id.js';
@@ -62,11 +61,6 @@ export function besideOwn(tools: readonly Omit<OwnTool, 'revision'>[], here: rea
     known.add(mark);
     return [{ ...own, id: here.some(({ id }) => id === own.id) ? newId() : own.id, revision: 1 }];
   });
-}
-
-/** What a new job begins with: the tools that have all they need to count. */
-export function toolsForNewJob(own: readonly OwnTool[]): readonly JsonObject[] {
-  return own.map(({ tool }) => tool).filter((tool) => isFinished('toolsAtHand', tool));
 }
 
 /** Two tools are the same where the same was typed, in whatever order. */

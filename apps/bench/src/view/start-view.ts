@@ -86,7 +86,7 @@ function backupAsked({ madeOn, sheets, tools }: BackupContents, actions: StartAc
 
 /** What a restored backup took the place of, and the way back. */
 function setAside({ sheets, tools, setAsideAt }: SetAside, actions: StartActions): TemplateResult {
-  return html`<p class="aside">${counted(words.backup.aside, sheets.length, tools.length).replace('{date}', dayOf(setAsideAt))}
+  return html`<p class="aside ways"><span>${counted(words.backup.aside, sheets.length, tools.length).replace('{date}', dayOf(setAsideAt))}</span>
     <button type="button" class="plain" @click=${() => { actions.putBack(); }}>${words.backup.putBack}</button>
     <button type="button" class="plain" @click=${() => { actions.dropAside(); }}>${words.backup.dropAside}</button></p>`;
 }
