@@ -40,6 +40,10 @@ describe("tubes and sockets of one's own", () => {
     await page.getByRole('button', { name: /^Your tubes and sockets/ }).click();
     await page.getByRole('heading', { level: 1, name: 'Tubes and sockets of your own' }).waitFor();
   };
+  const isKept = async (page: Page) => {
+    await page.locator('.kept-mark').waitFor();
+    await page.locator('.kept-mark .under-way').waitFor({ state: 'detached' });
+  };
   const back = (page: Page) => page.getByRole('button', { name: '‹ Sheets' }).click();
   const items = (page: Page) => page.locator('bench-own-tools .item > summary > span:first-child').allInnerTexts();
   const give = (page: Page, text: string) => page.locator('input[type=file]').setInputFiles({ name: 'any.json', mimeType: 'application/json', buffer: Buffer.from(text) });
@@ -61,6 +65,7 @@ describe("tubes and sockets of one's own", () => {
     await noteTool(page, 'Socket 32', '43', '5');
     await page.getByRole('button', { name: '+ Add a tool' }).click();
     await page.locator('bench-own-tools .item').nth(2).getByLabel('Name of the tool').pressSequentially('half ty');
+    await isKept(page);
     await page.reload();
     await page.getByText('3; a new job begins with them.').waitFor();
     await show(page);
@@ -125,13 +130,14 @@ describe("tubes and sockets of one's own", () => {
     const { page, context } = await bench.open();
     await show(page);
     await noteTool(page, 'Socket 32', '43', '5');
+    await isKept(page);
     const other = await context.newPage();
     await other.goto(page.url());
     await show(other);
     const length = (one: Page) => one.locator('bench-own-tools .item').first().getByLabel('Length');
     await length(page).fill('60');
+    await isKept(page);
     await other.locator('bench-own-tools .item > summary').first().click();
-    await other.waitForTimeout(300);
     await length(other).fill('90');
     await expect.poll(() => items(other)).toEqual(['Socket 32', 'Socket 32']);
     await context.close();
@@ -149,7 +155,8 @@ describe("tubes and sockets of one's own", () => {
     await page.getByRole('alert').getByText('The storage of this device is full').waitFor();
     await page.evaluate(() => { (globalThis as unknown as { makeRoom: () => void }).makeRoom(); });
     await page.locator('bench-own-tools .item').first().getByLabel('Length').fill('60');
-    await expect.poll(() => page.getByRole('alert').count()).toBe(0);
+    await isKept(page);
+    expect(await page.getByRole('alert').count()).toBe(0);
     await page.reload();
     await page.getByText('1; a new job begins with them.').waitFor();
     await context.close();

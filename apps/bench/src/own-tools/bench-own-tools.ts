@@ -28,6 +28,8 @@ export class BenchOwnTools extends LitElement {
   /** Ids of what the store does not have as it stands here. */
   private readonly unkept = new Set<string>();
   private writing: Promise<void> | null = null;
+  /** A mark only: strokes are no news. */
+  @state() private isWriting = false;
 
   /** The page's style sheet works on plain elements. */
   protected override createRenderRoot(): HTMLElement {
@@ -54,6 +56,7 @@ export class BenchOwnTools extends LitElement {
       ${fault === '' ? nothing : html`<p class="fault" role="alert">${fault}</p>`}
       <p role="status" class="news">${news} ${removed === null ? nothing : html`<button type="button" class="plain" @click=${() => { this.putBack(removed); }}>${words.tools.putBack}</button>`}</p>
       ${own.length === 0 ? html`<p class="quiet">${words.tools.empty}</p>` : nothing}
+      ${own.length === 0 || hindrance !== null ? nothing : html`<p class="quiet kept-mark">${words.keeping.kept}${this.isWriting ? html`<span class="under-way" aria-hidden="true"> …</span>` : nothing}</p>`}
       ${renderList(toolForm, words.add.tool, words.unfinishedTool, this.context())}
       <div class="shelves">
         <button type="button" class="shelf" ?disabled=${own.length === 0} @click=${() => { saveFile(`seatwright-tools-${today()}.json`, toolListOf(own.map(({ tool }) => tool), today())); }}><strong>${words.tools.save}</strong><span>${words.tools.saveSays}</span></button>
@@ -125,7 +128,11 @@ export class BenchOwnTools extends LitElement {
 
   /** Writes what is not kept yet, one after the other, the newest state of each. */
   private keep(): void {
-    this.writing ??= this.write().finally(() => { this.writing = null; });
+    this.isWriting = true;
+    this.writing ??= this.write().finally(() => {
+      this.writing = null;
+      this.isWriting = false;
+    });
   }
 
   private async write(): Promise<void> {
@@ -183,7 +190,7 @@ export class BenchOwnTools extends LitElement {
   }
 
   private readonly warn = (event: BeforeUnloadEvent): void => {
-    if (this.unkept.size > 0) event.preventDefault();
+    if (this.isWriting || this.unkept.size > 0) event.preventDefault();
   };
 
   private async leave(): Promise<void> {
