@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { driverSearch, extractionPlan, seatingPlan } from '@seatwright/core/handwork';
+import { bearingRemoval, bearingSeat, type BearingSeatInput } from '@seatwright/core/bearing';
+import { bearingDriver, driverSearch, extractionPlan, seatingPlan } from '@seatwright/core/handwork';
 import { sealCheck } from '@seatwright/core/seal';
 import { Bench, type OpenBench } from './internal/bench.js';
 import { troublesOfLabels, type DrawnCase } from './internal/drawn-labels.js';
@@ -50,8 +51,49 @@ function sealCases(): readonly DrawnCase[] {
   );
 }
 
+/** Series from thin to wide, rollers, one with needles, and one larger than the tables; measured and by class. */
+const bearings: readonly BearingSeatInput[] = [
+  ...['61800', '608', '6000-2Z', '6202 2RS', '6203-2RS C3', '6305', '61820', '6410', '6220', 'NU 204', 'NJ 2206', 'N 210', 'NUP 2310', 'NU 1020'].map((designation) => ({ designation, shaftClass: 'k5', housingClass: 'H7' })),
+  { boreMm: 6, outsideMm: 13, widthMm: 5, shaftClass: 'j5', housingClass: 'H7' },
+  { boreMm: 20, outsideMm: 28, widthMm: 16, bearingKind: 'cylindrical-roller', shaftClass: 'h5', housingClass: 'K7' },
+  { boreMm: 400, outsideMm: 500, widthMm: 46, shaftClass: 'm6', housingClass: 'H7' },
+  { designation: '6204', shaftReadings: [{ instrument: 'outside-micrometer', valuesMm: [20.006, 20.009] }], housingReadings: [{ instrument: 'inside-micrometer-rod', valuesMm: [47.01, 47.02] }] },
+];
+
+function bearingCases(): readonly DrawnCase[] {
+  return bearings.flatMap((asked) => {
+    const bearing = bearingSeat.parse({ ...asked, housingMaterial: 'al-a380' });
+    const seats = bearingSeat.compute(bearing);
+    const search = bearingDriver.compute(bearing);
+    const given = { bearing, seats, removal: bearingRemoval.compute(bearing), bearingDriver: search.candidates[0] ?? null };
+    const { boreMm, outsideMm } = seats;
+    const name = asked.designation ?? `${boreMm} × ${outsideMm}`;
+    // Alone; behind a seal in the same bore; behind a smaller one, which it cannot pass.
+    const places = [
+      { what: 'alone', situation: { shaft: { diameterMm: boreMm } } },
+      ...[outsideMm, boreMm + (outsideMm - boreMm) * 0.6].map((sealOutsideMm) => ({
+        what: `behind a seal of ${sealOutsideMm}`,
+        situation: { seal: { shaftMm: boreMm, outsideMm: sealOutsideMm, widthMm: Math.max((outsideMm - boreMm) * 0.25, 4) }, seat: { kind: 'depth', depthMm: 0.6 }, behind: 'bearing', clearBehindMm: 2 },
+      })),
+    ];
+    return places.flatMap(({ what, situation }) =>
+      widths.flatMap((width) =>
+        (['as driven', 'bearing in', 'bearing out'] as const).flatMap((mode) =>
+          (['mm', 'in'] as const).map((lengthUnit) => ({ name: `${name} ${what}, ${mode}, ${width} px, ${lengthUnit}`, tag: 'seat-bearing-section' as const, width, given: { ...given, situation, mode, lengthUnit } })),
+        ),
+      ),
+    );
+  });
+}
+
 test('no two texts of a drawing meet, from the smallest shaft to the largest, in both units', async () => {
   const cases = sealCases();
   expect(cases.length).toBeGreaterThan(500);
+  expect(await troublesOfLabels(open.page, cases)).toEqual([]);
+});
+
+test('nor with a bearing in it, of any series, alone or behind a seal', async () => {
+  const cases = bearingCases();
+  expect(cases.length).toBeGreaterThan(700);
   expect(await troublesOfLabels(open.page, cases)).toEqual([]);
 });

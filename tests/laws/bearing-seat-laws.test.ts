@@ -101,3 +101,8 @@ test('readings in inches or millimetres: the same seats', () => {
     bearingSeat.run({ boreMm: unit === 'mm' ? 25.4 : '1 in', outsideMm: unit === 'mm' ? 50.8 : '2 in', widthMm: 12.7, shaftReadings: readings(unit), housingReadings: bore(unit), housingMaterial: 'gjl250' });
   expect(at('in')).toEqual(at('mm'));
 });
+
+test('where a group has no clearance for a small bore, the others are told all the same', () => {
+  const { clearanceGroups } = bearingSeat.run({ boreMm: 6, outsideMm: 13, widthMm: 5, shaftClass: 'j5', housingClass: 'H7', housingMaterial: 'al-a380' });
+  expect(clearanceGroups.map(({ clearanceGroup }) => clearanceGroup)).toEqual(['2', 'N', '3']);
+});

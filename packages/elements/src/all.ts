@@ -1,3 +1,4 @@
+import './bearing-section/bearing-section.define.js';
 import './bore-record/bore-record.define.js';
 import './choice-field/choice-field.define.js';
 import './driver-choices/driver-choices.define.js';
@@ -14,6 +15,7 @@ import './warmth/warmth.define.js';
 import './working/working.define.js';
 import './zones/zones.define.js';
 
+export { SeatBearingSection } from './bearing-section/bearing-section.js';
 export { SeatBoreRecord } from './bore-record/bore-record.js';
 export { SeatChoiceField } from './choice-field/choice-field.js';
 export { SeatDriverChoices } from './driver-choices/driver-choices.js';

@@ -18,6 +18,11 @@ describe('bearing-dimensions', () => {
     expect(bearingDimensions.run({ designation: '6203' })).toMatchObject({ seal: 'open', clearanceGroup: 'N' });
   });
 
+  it('tells one closed side from two', () => {
+    const sides = (designation: string) => bearingDimensions.run({ designation }).closedSideCount;
+    expect(['6203', '6203 Z', '6203 RS', '6203-2Z', '6203 ZZ', '6203-2RSC3'].map(sides)).toEqual([0, 1, 1, 2, 2, 2]);
+  });
+
   it('reads suffixes that are run together', () => {
     expect(bearingDimensions.run({ designation: '6203-2RSC3' })).toMatchObject({ seal: 'seals', clearanceGroup: '3', unknownSuffixes: [] });
     expect(bearingDimensions.run({ designation: '6203ZZC4' })).toMatchObject({ seal: 'shields', clearanceGroup: '4', unknownSuffixes: [] });

@@ -2,11 +2,10 @@ import { verdictOf, defineCalculation } from '../result/index.js';
 import { fitAtTemperature } from '../tolerance/index.js';
 import { bearingSeatField, bearingSeatOutputField, type BearingSeatInput, type BearingSeatOutput } from './internal/bearing-seat-fields.js';
 import { clearanceGroups } from './internal/bearing-choices.js';
-import { unmountedClearance } from './internal/bearing-table.js';
 import { clearanceAfter, clearanceShift, middleState, preloadProbability, type ClearanceShift } from './internal/clearance-states.js';
 import { allAt20C } from './internal/race-change.js';
 import { seatFindings } from './internal/seat-findings.js';
-import { seatProblem, type SeatProblem } from './internal/seat-parts.js';
+import { clearanceOf, seatProblem, type SeatProblem } from './internal/seat-parts.js';
 import { seatResult } from './internal/seat-result.js';
 import { seatWorking } from './internal/seat-working.js';
 
@@ -68,9 +67,11 @@ export const bearingSeat = defineCalculation({
 /** The running clearance of every group that ISO 5753-1 lists for this bore. */
 function groupsOf(problem: SeatProblem, shift: ClearanceShift | null): BearingSeatOutput['clearanceGroups'] {
   if (shift === null || problem.clearance === null) return [];
-  return clearanceGroups.map((clearanceGroup) => {
-    const runningClearanceUm = clearanceAfter(unmountedClearance(clearanceGroup, problem.rings.boreMm, problem.kind), shift);
-    return { clearanceGroup, runningClearanceUm, preloadProbability: preloadProbability(runningClearanceUm) };
+  return clearanceGroups.flatMap((clearanceGroup) => {
+    const clearance = clearanceOf(problem.kind, clearanceGroup, problem.rings.boreMm);
+    if (clearance === null) return [];
+    const runningClearanceUm = clearanceAfter(clearance, shift);
+    return [{ clearanceGroup, runningClearanceUm, preloadProbability: preloadProbability(runningClearanceUm) }];
   });
 }
 

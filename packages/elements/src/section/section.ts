@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, svg, type CSSResultGroup, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { DirectiveResult } from 'lit/directive.js';
 import { keyed } from 'lit/directives/keyed.js';
@@ -40,7 +40,7 @@ export interface SectionTap {
  * @csspart detail - the magnified detail, an SVG
  */
 export class SeatSection extends LitElement {
-  static override styles = [tokens, styles];
+  static override styles: CSSResultGroup = [tokens, styles];
 
   /** Shaft, bore, seal and seat as they are asked about. */
   @property({ attribute: false }) situation: SectionSituation | null = null;
@@ -224,6 +224,8 @@ export interface SectionDetail {
   readonly hatches: readonly [outer: string, inner: string];
   readonly x: number;
   readonly y: number;
+  /** Its letter stands below the ring. */
+  readonly isBelow?: boolean;
 }
 
 /** A tool that slides to its place when another one is drawn. */
@@ -232,8 +234,8 @@ export function slidIn({ mode, driver }: SectionGeometry, tool: SVGTemplateResul
 }
 
 /** The ring around the place that a detail enlarges, with its letter. */
-function detailMark({ letter, x, y }: SectionDetail): SVGTemplateResult {
-  return svg`<circle class="mark-ring" cx=${x} cy=${y} r="11"></circle><text class="mark-letter" x=${x + 15} y=${y - 9}>${letter}</text>`;
+function detailMark({ letter, x, y, isBelow = false }: SectionDetail): SVGTemplateResult {
+  return svg`<circle class="mark-ring" cx=${x} cy=${y} r="11"></circle><text class="mark-letter" x=${x + 15} y=${isBelow ? y + 19 : y - 9}>${letter}</text>`;
 }
 
 declare global {

@@ -45,6 +45,31 @@ export interface ElementWords {
     readonly spokenPushOut: string;
     readonly spokenRim: string;
     readonly spokenBehind: string;
+    /** A bearing, alone or behind its seal. */
+    readonly bearing: {
+      readonly title: string;
+      readonly bore: string;
+      readonly outside: string;
+      readonly width: string;
+      readonly ringMade: string;
+      readonly shaft: string;
+      readonly housing: string;
+      readonly shaftRead: string;
+      readonly housingRead: string;
+      readonly innerRing: string;
+      readonly outerRing: string;
+      readonly sealInBore: string;
+      readonly in: string;
+      readonly out: string;
+      readonly standIn: string;
+      readonly brokenLines: string;
+      readonly spoken: string;
+      readonly balls: string;
+      readonly rollers: string;
+      readonly shields: string;
+      readonly seals: string;
+      readonly grips: Readonly<Record<'inner ring' | 'outer ring' | 'both rings' | 'either', string>>;
+    };
   };
   readonly verdict: { readonly because: string; readonly next: string; readonly stale: string };
   readonly findings: { readonly showSources: string; readonly hideSources: string; readonly inOrder: string; readonly none: string; readonly signs: Readonly<Record<'good' | 'note' | 'care' | 'unknown' | 'bad', string>> };

@@ -117,7 +117,7 @@ export function seatProblem(input: BearingSeatInput): SeatProblem {
 }
 
 /** Clearance before fitting, or null beyond the table: the fits are computed all the same. */
-function clearanceOf(kind: SeatProblem['kind'], group: Parameters<typeof unmountedClearance>[0], boreMm: number): SeatProblem['clearance'] {
+export function clearanceOf(kind: SeatProblem['kind'], group: Parameters<typeof unmountedClearance>[0], boreMm: number): SeatProblem['clearance'] {
   try {
     return unmountedClearance(group, boreMm, kind);
   } catch (error) {

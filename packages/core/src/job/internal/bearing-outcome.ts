@@ -8,6 +8,8 @@ import type { BearingOutcome } from './sheet-output.js';
 
 /** What a job sheet has to say about one bearing. */
 interface BearingJudged {
+  /** What its seats were asked with; null where neither seat is told. */
+  readonly situation: BearingSeatInput | null;
   readonly verdict: Verdict;
   readonly findings: readonly Finding[];
   readonly seat: BearingSeatOutput | null;
@@ -44,11 +46,11 @@ function* judgeBearing(workshop: WorkshopFile, machine: Machine, position: Posit
   const question = bearingQuestion(workshop, position, part);
   if (question === null) {
     const findings = [supporting('bearing-not-looked-at', 'note', { name }, commonPractice)];
-    return { verdict: verdictOf(findings), findings, ...nothing };
+    return { situation: null, verdict: verdictOf(findings), findings, ...nothing };
   }
   if (!isKnown) {
     const findings = [deciding('bearing-not-known', 'unknown', { name }, commonPractice, 'designation')];
-    return { verdict: verdictOf(findings), findings: findings.map(ofBearing), ...nothing };
+    return { situation: question, verdict: verdictOf(findings), findings: findings.map(ofBearing), ...nothing };
   }
   const errors: Finding[] = [];
   const tried = <T>(what: string, compute: () => T): T | null => {
@@ -70,7 +72,7 @@ function* judgeBearing(workshop: WorkshopFile, machine: Machine, position: Posit
   yield;
   const life = lifeOf(machine, position, seat?.boreMm, part);
   const findings = [...(seat?.findings ?? []), ...(fitting?.findings ?? []).filter(({ severity }) => severity === 'care'), ...(life?.findings ?? []), ...repairsOf(question, seat), ...errors];
-  return { verdict: verdictOf(findings), findings: findings.map(ofBearing), seat, fitting, removal, life, driver };
+  return { situation: question, verdict: verdictOf(findings), findings: findings.map(ofBearing), seat, fitting, removal, life, driver };
 }
 
 /** What is missing of a bearing is told by its path under the bearing. */

@@ -24,6 +24,7 @@ const bearingOutcomeField = z.strictObject({
   kind: z.literal('bearing'),
   name: plain('part'),
   path: plain('where it stands in the file'),
+  situation: z.unknown(),
   verdict: verdictField,
   findings: z.readonly(z.array(findingField)),
   seat: z.nullable(bearingSeat.output),

@@ -4,9 +4,8 @@ import type { SectionGeometry } from './section-geometry.js';
 import type { SectionLayout } from './section-layout.js';
 
 /** Bore and housing in section, hatched one way; broken off where it goes on. */
-export function drawHousing(geometry: SectionGeometry, layout: SectionLayout): SVGTemplateResult {
+export function drawHousing(geometry: SectionGeometry, layout: SectionLayout, edge: readonly Point[] = innerEdge(geometry, layout)): SVGTemplateResult {
   const { x, y, topY, right } = layout;
-  const edge = innerEdge(geometry, layout);
   const faceX = x(0);
   const shownFaceY = geometry.faceRadiusMm === null ? topY : Math.max(topY, y(geometry.faceRadiusMm));
   const stepBack = Math.min((shownFaceY - topY) * 0.6, 14);
@@ -23,7 +22,7 @@ export function drawHousing(geometry: SectionGeometry, layout: SectionLayout): S
 }
 
 /** Mouth, chamfer, bore, and what ends it, from the housing face inward. */
-function innerEdge({ boreMm, chamfer, boreDepthMm, innerEnd, shoulderRadiusMm, widthMm, depthMm }: SectionGeometry, { x, y, right }: SectionLayout): readonly Point[] {
+export function innerEdge({ boreMm, chamfer, boreDepthMm, innerEnd, shoulderRadiusMm, widthMm, depthMm }: SectionGeometry, { x, y, right }: SectionLayout): readonly Point[] {
   const boreR = boreMm / 2;
   const points: Point[] = chamfer.lengthMm > 0 ? [[x(0), y(boreR + chamfer.riseMm)], [x(chamfer.lengthMm), y(boreR)]] : [[x(0), y(boreR)]];
   const endMm = boreDepthMm ?? (innerEnd === 'shoulder' ? Math.max(depthMm, 0) + widthMm : null);

@@ -3,28 +3,43 @@ import { breakLine, line, outline, type Point } from './path.js';
 import type { SectionGeometry } from './section-geometry.js';
 import type { SectionLayout } from './section-layout.js';
 
+/** From there inward the shaft has another radius. */
+export interface ShaftStep {
+  readonly fromMm: number;
+  readonly radiusMm: number;
+}
+
 type Obstacle = SectionGeometry['obstacles'][number];
 
 /** The shaft, unhatched, from the axis up; what stands on it; the old lip track; the axis. */
-export function drawShaft(geometry: SectionGeometry, layout: SectionLayout): SVGTemplateResult {
+export function drawShaft(geometry: SectionGeometry, layout: SectionLayout, steps: readonly ShaftStep[] = []): SVGTemplateResult {
   const { x, y, axisY, left, right, brokenBelowMm } = layout;
   const shaftR = geometry.shaftMm / 2;
   const endX = geometry.protrusionMm === null ? -Infinity : x(-geometry.protrusionMm);
   const isEndShown = endX > left + 4;
   const startX = isEndShown ? endX : left;
-  const surface = surfaceOf(geometry, layout, startX, isEndShown);
+  const surface = steppedInward(surfaceOf(geometry, layout, startX, isEndShown), steps, layout);
+  const innerY = surface.at(-1)?.[1] ?? y(shaftR);
   const bottomY = axisY + 4;
   return svg`<g class="shaft">
     <path class="fill" d=${outline([...surface, [right, bottomY], [startX, bottomY]])}></path>
     ${brokenBelowMm > 0 ? cutOut(layout, startX, y(brokenBelowMm)) : ''}
     <path class="edge" d=${line(isEndShown ? [[startX, bottomY], ...surface] : surface)}></path>
     ${isEndShown ? '' : svg`<path class="thin" d=${breakLine([left, y(shaftR)], [left, bottomY])}></path>`}
-    <path class="thin" d=${breakLine([right, y(shaftR)], [right, bottomY])}></path>
+    <path class="thin" d=${breakLine([right, innerY], [right, bottomY])}></path>
     ${geometry.obstacles.map((obstacle) => drawObstacle(obstacle, geometry, layout))}
     ${wearTrack(geometry, layout)}
     <path class="axis" d="M${left - 2} ${axisY}H${right + 2}"></path>
     ${[left + 3, right - 3].map((end) => svg`<path class="thin" d="M${end - 3} ${axisY - 5}V${axisY + 5}M${end + 1} ${axisY - 5}V${axisY + 5}"></path>`)}
   </g>`;
+}
+
+/** The surface with its steps further in. */
+function steppedInward(surface: readonly Point[], steps: readonly ShaftStep[], { x, y, right }: SectionLayout): readonly Point[] {
+  if (steps.length === 0) return surface;
+  const points = surface.slice(0, -1);
+  for (const { fromMm, radiusMm } of steps) points.push([x(fromMm), points.at(-1)?.[1] ?? y(radiusMm)], [x(fromMm), y(radiusMm)]);
+  return [...points, [right, points.at(-1)?.[1] ?? 0]];
 }
 
 /** Outline of the surface from the outer end inward: parts turned smaller than the shaft step down. */

@@ -1,0 +1,4 @@
+import { defineElement } from '../internal/define-element.js';
+import { SeatBearingSection } from './bearing-section.js';
+
+defineElement('seat-bearing-section', SeatBearingSection);
