@@ -18,11 +18,13 @@ import type { OwnTools } from './keeping/own-tools.js';
 import { dropFromTab, holdInTab } from './keeping/tab-reserve.js';
 import type { KeptSheets } from './keeping/kept-sheets.js';
 import { draftSituation } from './sheet/draft-situation.js';
-import { driversOf } from './sheet/drivers-of.js';
+import { bearingOf } from './sheet/draft-bearing.js';
+import { bearingDriversOf, driversOf } from './sheet/drivers-of.js';
 import { dimensionOfKey } from './view/drawing-pane.js';
 import { keepingPanel } from './view/keeping-panel.js';
 import type { placesPanel } from './view/places-panel.js';
 import { printSheet } from './view/print-sheet.js';
+import { drawsBearings } from './view/section-view.js';
 import { situationOfSeal, type SheetActions, type SheetContext } from './view/sheet-context.js';
 import { linkOf } from './sharing/share-link.js';
 import { sharePanel, type Shared } from './view/share-panel.js';
@@ -55,6 +57,7 @@ export class BenchSheet extends LitElement {
   @state() private lastGood: JobSheetOutput | null = null;
   @state() private mode: SectionMode = 'as driven';
   @state() private driverName = '';
+  @state() private bearingDriverName = '';
   @state() private highlight = '';
   @state() private isUnsaved = false;
   @state() private keeping: KeepingState = 'untouched';
@@ -214,14 +217,19 @@ export class BenchSheet extends LitElement {
     const part = output?.parts.find(({ path }) => path.endsWith(`parts[${this.sealPart}]`));
     const seal = part?.kind === 'seal' ? part : null;
     const drivers = held.same('drivers', driversOf(seal));
+    const bearingPart = bearingPartsOf(file, place)[0] ?? null;
+    const outcome = output?.parts.find(({ path }) => path.endsWith(`parts[${bearingPart ?? -1}]`));
+    const bearingOutcome = outcome?.kind === 'bearing' ? outcome : null;
+    const bearingDrivers = held.same('bearing drivers', bearingDriversOf(bearingOutcome));
+    const sealParts = sealPartsOf(file, place);
     const isStale = result !== null && result.kind !== 'sheet' && output !== null;
     return {
       document: file,
       place,
       places: placesIn(file),
       sealPart: this.sealPart,
-      sealParts: sealPartsOf(file, place),
-      bearingPart: bearingPartsOf(file, place)[0] ?? null,
+      sealParts,
+      bearingPart,
       output,
       seal,
       fault: result?.kind === 'fault' ? result.fault : null,
@@ -229,10 +237,13 @@ export class BenchSheet extends LitElement {
       isFresh: this.isFresh,
       isStale,
       style: held.same('style', { lengthUnit: valueAt(file, ['lengthUnit']) === 'in' ? 'in' : 'mm', decimalMark: '.' }),
-      situation: situationOfSeal(seal) ?? held.same('draft', draftSituation(file, place, this.sealPart)),
+      situation: situationOfSeal(seal) ?? held.same('draft', draftSituation(file, place, sealParts.length === 0 && bearingPart !== null ? null : this.sealPart)),
       drivers,
       driver: drivers.find(({ name }) => name === this.driverName) ?? drivers[0] ?? null,
-      mode: this.mode,
+      bearing: bearingPart === null ? null : held.same('bearing', bearingOf(bearingOutcome, file, place, bearingPart)),
+      bearingOutcome,
+      bearingDriver: bearingDrivers.find(({ name }) => name === this.bearingDriverName) ?? bearingDrivers[0] ?? null,
+      mode: modeThere(this.mode, sealParts.length > 0 || bearingPart === null, bearingPart !== null),
       highlight: this.highlight,
       isUnsaved: this.isUnsaved,
       toolNews: this.toolNews,
@@ -248,6 +259,10 @@ export class BenchSheet extends LitElement {
     chooseDriver: (name) => {
       this.driverName = name;
       this.mode = 'as driven';
+    },
+    chooseBearingDriver: (name) => {
+      this.bearingDriverName = name;
+      this.mode = 'bearing in';
     },
     choosePlace: (place) => { this.openPlace(place); },
     takeOwnTools: () => void this.takeOwnTools(),
@@ -351,7 +366,18 @@ export class BenchSheet extends LitElement {
     this.result = result.kind === 'sheet' ? { kind: 'sheet', output: this.held.same('output', result.output) } : result;
     if (this.result.kind === 'sheet') this.lastGood = this.result.output;
     if (this.result.kind === 'waiting') void this.completeSheet();
+    if (bearingPartsOf(file, this.place).length > 0 && !drawsBearings()) void this.fetchBearingDrawing();
     if (this.working !== null) this.showWorking(true);
+  }
+
+  /** Fetches what draws a bearing. Where it cannot be loaded, what judges it tells so. */
+  private async fetchBearingDrawing(): Promise<void> {
+    try {
+      await import('@seatwright/elements/seat-bearing-section.define.js');
+      this.requestUpdate();
+    } catch {
+      // The sheet stands without the drawing.
+    }
   }
 
   /** Fetches what judges bearings and finds remedies, and computes again with it. */
@@ -415,6 +441,7 @@ export class BenchSheet extends LitElement {
     this.lastGood = null;
     this.working = null;
     this.driverName = '';
+    this.bearingDriverName = '';
     this.highlight = '';
     this.mode = 'as driven';
     document.title = `${this.titleText(this.file)} – ${words.name}`;
@@ -490,6 +517,12 @@ export class BenchSheet extends LitElement {
     const field = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-key]') : null;
     this.highlight = field === null ? '' : dimensionOfKey(field.dataset['key'] ?? '');
   };
+}
+
+/** What is shown of a place: its seal's work where it has a seal, its bearing's where it has one. */
+function modeThere(mode: SectionMode, hasSeal: boolean, hasBearing: boolean): SectionMode {
+  if (!hasSeal) return mode === 'taking out' || mode === 'bearing out' ? 'bearing out' : 'bearing in';
+  return hasBearing ? mode : mode === 'bearing in' ? 'as driven' : mode === 'bearing out' ? 'taking out' : mode;
 }
 
 declare global {

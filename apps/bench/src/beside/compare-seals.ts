@@ -2,23 +2,11 @@ import type { SealOutcome } from '@seatwright/core/job';
 import type { Situation } from '@seatwright/core/seal';
 import { english, markedFinding, writeValue, type WritingStyle } from '@seatwright/core/wording';
 import { words } from '../words.js';
-
-/** One row of two seals beside each other. */
-export interface ComparedRow {
-  readonly label: string;
-  readonly one: string;
-  readonly other: string;
-  readonly isDifferent: boolean;
-}
+import { compareRows, type ComparedRow, type Row } from './compare-rows.js';
 
 /** The same rows for both: what is marked, what holds, where it ends. A row that neither can fill is left out. */
 export function compareSeals(one: SealOutcome, other: SealOutcome, style: WritingStyle): readonly ComparedRow[] {
-  const rows = rowsOf(one, style);
-  const others = rowsOf(other, style);
-  return rows.flatMap(([label, value], i) => {
-    const opposite = others[i]?.[1] ?? '';
-    return value === '' && opposite === '' ? [] : [{ label, one: value, other: opposite, isDifferent: value !== opposite }];
-  });
+  return compareRows(rowsOf(one, style), rowsOf(other, style));
 }
 
 /** What speaks against a seal, worst first. */
@@ -26,7 +14,7 @@ export function objectionsTo({ findings }: SealOutcome, style: WritingStyle): re
   return findings.filter(({ severity }) => severity === 'bad' || severity === 'unknown' || severity === 'care').map((finding) => markedFinding(finding, english, style));
 }
 
-function rowsOf({ situation, check, seating }: SealOutcome, style: WritingStyle): readonly (readonly [label: string, value: string])[] {
+function rowsOf({ situation, check, seating }: SealOutcome, style: WritingStyle): readonly Row[] {
   const { seal } = situation as Situation;
   const { labels, values } = english;
   const span = (name: string, range: { readonly low: number; readonly high: number } | null | undefined) => (range == null ? '' : `${writeValue(name, range.low, style)} – ${writeValue(name, range.high, style)}`);

@@ -1,25 +1,28 @@
-import { html, type TemplateResult } from 'lit';
-import type { SectionMode, SectionTap } from '@seatwright/elements/seat-section.js';
+import { html, nothing, type TemplateResult } from 'lit';
+import type { SectionMode } from '@seatwright/elements/seat-section.js';
 import { words } from '../words.js';
+import { drawsBearings, sectionView } from './section-view.js';
 import type { SheetContext } from './sheet-context.js';
 
 /** The drawing, which leads, and the choice of what it shows. */
 export function drawingPane(context: SheetContext): TemplateResult {
-  const { situation, seal, driver, mode, highlight, style, actions, isStale } = context;
+  const { mode, highlight, actions, isStale, bearing, sealParts } = context;
   const button = (value: SectionMode, word: string) => html`<button type="button" aria-pressed=${mode === value ? 'true' : 'false'} @click=${() => { actions.showMode(value); }}>${word}</button>`;
+  const isAlone = sealParts.length === 0 && bearing !== null;
+  const ofSeal = isAlone ? nothing : html`${button('as driven', bearing === null ? words.drawing.driven : words.drawing.sealIn)}${button('taking out', bearing === null ? words.drawing.out : words.drawing.sealOut)}`;
+  const ofBearing = bearing === null || !drawsBearings() ? nothing : html`${button('bearing in', isAlone ? words.drawing.driven : words.drawing.bearingIn)}${button('bearing out', isAlone ? words.drawing.out : words.drawing.bearingOut)}`;
   return html`<section class="drawing ${isStale ? 'stale' : ''}" aria-label=${words.drawing.label}>
-    <div class="modes">${button('as driven', words.drawing.driven)}${button('taking out', words.drawing.out)}</div>
-    <seat-section .situation=${situation} .check=${seal?.check ?? null} .extraction=${seal?.extraction ?? null} .seating=${seal?.seating ?? null} .driver=${driver} mode=${mode}
-      highlight=${highlight} length-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}
-      @seat-dimension=${({ detail }: CustomEvent<SectionTap>) => { actions.goTo(detail.path === 'seat' ? 'seat.kind' : detail.path); }}></seat-section>
+    <div class="modes">${ofSeal}${ofBearing}</div>
+    ${isAlone && !drawsBearings() ? nothing : sectionView(context, { mode, highlight, tapped: ({ path }) => { actions.goTo(path === 'seat' ? 'seat.kind' : path); } })}
   </section>`;
 }
 
 /** The drawing shrunk to a strip, which stays in view on a phone while the sheet scrolls under it. */
-export function drawingStrip({ situation, seal, driver, mode, highlight, style, output, isStale }: SheetContext): TemplateResult {
+export function drawingStrip(context: SheetContext): TemplateResult {
+  const { mode, highlight, output, isStale, bearing, sealParts } = context;
   return html`<div class="strip-place" aria-hidden="true">
     <div class="strip ${isStale ? 'stale' : ''}">
-      <seat-section compact .situation=${situation} .check=${seal?.check ?? null} .extraction=${seal?.extraction ?? null} .seating=${seal?.seating ?? null} .driver=${driver} mode=${mode} highlight=${highlight} length-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}></seat-section>
+      ${sealParts.length === 0 && bearing !== null && !drawsBearings() ? nothing : sectionView(context, { mode, highlight, isCompact: true })}
       ${output === null ? '' : html`<seat-verdict compact .verdict=${output.verdict}></seat-verdict>`}
     </div>
   </div>`;
@@ -31,5 +34,10 @@ export function dimensionOfKey(key: string): string {
   if (/^(?:seal\.outside|bore\.(?:readings|diameterMm))/u.test(key)) return 'bore';
   if (key === 'seal.widthMm') return 'width';
   if (/^(?:seat|oldDepthMm|bore\.depthMm)/u.test(key)) return 'depth';
+  if (key === 'clearBehindMm') return 'room';
+  if (key === 'bearing.designation') return 'bearing';
+  if (/^bearing\.(?:boreMm|shaftClass|shaftReadings)/u.test(key)) return 'bearing-bore';
+  if (/^bearing\.(?:outsideMm|housingClass|housingReadings)/u.test(key)) return 'bearing-outside';
+  if (key === 'bearing.widthMm') return 'bearing-width';
   return '';
 }

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { english, type SheetBlock, type SheetItem } from '@seatwright/core/wording';
 import { words } from '../words.js';
 import { documentOf } from './document-of.js';
+import { sectionView } from './section-view.js';
 import type { SheetContext } from './sheet-context.js';
 
 const signs: Readonly<Record<SheetItem['tone'], string>> = { good: '✓', note: 'i', care: '!', unknown: '?', bad: '✗', plain: '' };
@@ -11,7 +12,8 @@ const shownRows = 2;
 
 /** The same sheet for paper: everything open, three columns, black on white. In sight only while printing. */
 export function printSheet(context: SheetContext): TemplateResult | typeof nothing {
-  const { output, style, seal, driver, isStale } = context;
+  const { output, style, bearing, isStale } = context;
+  const isBearingAlone = bearing !== null && context.sealParts.length === 0;
   if (output === null) return nothing;
   const document = documentOf(output, style);
   const title = document.find((block) => block.kind === 'title');
@@ -33,11 +35,12 @@ export function printSheet(context: SheetContext): TemplateResult | typeof nothi
     </header>
     <div class="head">
       <div>
-        <seat-section without-table draw-width="400" .situation=${context.situation} .check=${seal?.check ?? null} .extraction=${seal?.extraction ?? null} .seating=${seal?.seating ?? null} .driver=${driver} length-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}></seat-section>
+        ${sectionView(context, { mode: isBearingAlone ? 'bearing in' : 'as driven', isOnPaper: true })}
         ${signing.flat().map(renderBlockOnPaper)}
       </div>
       <div>
-        <seat-section without-table without-detail draw-width="400" mode="taking out" .situation=${context.situation} .extraction=${seal?.extraction ?? null} .seating=${seal?.seating ?? null} length-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}></seat-section>
+        ${sectionView(context, { mode: isBearingAlone ? 'bearing out' : 'taking out', isOnPaper: true, withoutDetail: true })}
+        ${bearing === null || isBearingAlone ? nothing : html`${sectionView(context, { mode: 'bearing in', isOnPaper: true, withoutDetail: true })}${sectionView(context, { mode: 'bearing out', isOnPaper: true, withoutDetail: true })}`}
         ${blanks.map(renderBlockOnPaper)}
       </div>
       <div>

@@ -8,6 +8,7 @@ import { documentOf } from './document-of.js';
 import { renderTable } from './print-sheet.js';
 import { besideBlock } from './beside-block.js';
 import { chartsBlock } from './charts-block.js';
+import { driversBlock } from './drivers-block.js';
 import { shelfBlock } from './shelf-block.js';
 import type { SheetContext } from './sheet-context.js';
 
@@ -40,7 +41,7 @@ export function decideBlock(context: SheetContext, working: TemplateResult | typ
 export function takeOutBlock(context: SheetContext): TemplateResult {
   const { output, seal, style, isStale, actions } = context;
   if (output === null) return renderBlock({ id: 'take-out', heading: words.blocks.out, line: words.noResult, isOpen: false, content: nothing });
-  if (seal === null) return renderBlock({ id: 'take-out', heading: words.blocks.out, line: bearingNames(output), isOpen: false, isStale, content: bearingPlan(output, 'removal', style) });
+  if (seal === null) return renderBlock({ id: 'take-out', heading: words.blocks.out, line: bearingNames(output), isOpen: false, isStale, opened: () => { actions.showMode('bearing out'); }, content: bearingPlan(output, 'removal', style) });
   return renderBlock({
     id: 'take-out',
     heading: words.blocks.out,
@@ -57,7 +58,7 @@ export function takeOutBlock(context: SheetContext): TemplateResult {
 export function putInBlock(context: SheetContext): TemplateResult {
   const { output, seal, style, isStale, driver, actions } = context;
   if (output === null) return renderBlock({ id: 'put-in', heading: words.blocks.in, line: words.noResult, isOpen: false, content: nothing });
-  if (seal === null) return renderBlock({ id: 'put-in', heading: words.blocks.in, line: bearingNames(output), isOpen: false, isStale, content: bearingPlan(output, 'fitting', style) });
+  if (seal === null) return renderBlock({ id: 'put-in', heading: words.blocks.in, line: bearingNames(output), isOpen: false, isStale, opened: () => { actions.showMode('bearing in'); }, content: html`${bearingPlan(output, 'fitting', style)}${bearingDrivers(context)}` });
   const findings = context.same('seating findings', [...(seal.driver?.findings ?? []), ...(seal.seating?.findings ?? []).filter((finding) => !seal.findings.includes(finding))]);
   return renderBlock({
     id: 'put-in',
@@ -66,8 +67,9 @@ export function putInBlock(context: SheetContext): TemplateResult {
     isOpen: false,
     isStale,
     opened: () => { actions.showMode('as driven'); },
-    content: html`${bearingPlan(output, 'fitting', style)}<h3>${words.driver}</h3>
+    content: html`${bearingPlan(output, 'fitting', style)}${bearingDrivers(context)}<h3>${words.driver}</h3>
       ${seal.driver === null ? notComputed : html`<seat-driver-choices .search=${seal.driver} chosen=${driver?.name ?? ''} .writing=${style} @seat-driver=${(event: CustomEvent<{ readonly name: string }>) => { actions.chooseDriver(event.detail.name); }}></seat-driver-choices>`}
+      ${driversBlock({ search: seal.driver, situation: seal.situation, context, drawn: driver?.name ?? '', draw: (name) => { actions.chooseDriver(name); } })}
       <h3>${words.seating}</h3>
       ${findings.length === 0 ? nothing : html`<seat-findings .findings=${findings} .writing=${style}></seat-findings>`}
       ${seal.seating === null ? notComputed : html`<seat-plan .steps=${seal.seating.steps} .writing=${style}></seat-plan>`}`,
@@ -114,6 +116,12 @@ export function smallPrint({ output, style }: SheetContext): TemplateResult | ty
 function bearingPlan(output: JobSheetOutput, which: 'removal' | 'fitting', style: WritingStyle): TemplateResult | typeof nothing {
   const plans = output.parts.flatMap((part) => (part.kind === 'bearing' && part[which] !== null ? [{ name: part.name, plan: part[which] }] : []));
   return plans.length === 0 ? nothing : html`${plans.map(({ name, plan }) => html`<h3>${name}</h3><seat-findings .findings=${plan.findings} .writing=${style}></seat-findings><seat-plan .steps=${plan.steps} .writing=${style}></seat-plan>`)}`;
+}
+
+/** What pushes the bearing, two of it side by side. */
+function bearingDrivers(context: SheetContext): TemplateResult | typeof nothing {
+  const { bearingOutcome, bearingDriver, actions } = context;
+  return driversBlock({ search: bearingOutcome?.driver ?? null, situation: bearingOutcome?.situation, context, drawn: bearingDriver?.name ?? '', draw: (name) => { actions.chooseBearingDriver(name); } });
 }
 
 function bearingNames(output: JobSheetOutput): string {

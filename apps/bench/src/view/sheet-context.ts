@@ -1,6 +1,7 @@
-import type { JobSheetOutput, SealOutcome } from '@seatwright/core/job';
+import type { BearingOutcome, JobSheetOutput, SealOutcome } from '@seatwright/core/job';
 import type { Situation } from '@seatwright/core/seal';
 import type { WritingStyle } from '@seatwright/core/wording';
+import type { BearingPusher, SectionBearing } from '@seatwright/elements/seat-bearing-section.js';
 import type { SectionDriver, SectionMode, SectionSituation } from '@seatwright/elements/seat-section.js';
 import { machinePath, positionPath, type NamedPlace, type Place } from '../document/places.js';
 import { valueAt, type Json, type JsonObject, type Path } from '../document/raw-document.js';
@@ -31,6 +32,10 @@ export interface SheetContext {
   readonly situation: SectionSituation | null;
   readonly drivers: readonly SectionDriver[];
   readonly driver: SectionDriver | null;
+  /** The bearing as it is asked about, or as far as it reads; null where there is none. */
+  readonly bearing: SectionBearing | null;
+  readonly bearingOutcome: BearingOutcome | null;
+  readonly bearingDriver: BearingPusher | null;
   readonly mode: SectionMode;
   readonly highlight: string;
   readonly isUnsaved: boolean;
@@ -46,6 +51,7 @@ export interface SheetActions {
   goTo(key: string): void;
   showMode(mode: SectionMode): void;
   chooseDriver(name: string): void;
+  chooseBearingDriver(name: string): void;
   choosePlace(place: Place): void;
   takeOwnTools(): void;
   makeToolsOwn(): void;

@@ -13,9 +13,9 @@ import type { SheetContext } from './sheet-context.js';
 /** One job sheet: the drawing, the verdict, and the work in its order. */
 export function sheetView(context: SheetContext, working: TemplateResult | typeof nothing): TemplateResult {
   const { place } = context;
-  return html`<main class="sheet ${context.sealParts.length === 0 && context.bearingPart !== null ? 'without-drawing' : ''}" @seat-go=${({ detail }: CustomEvent<GoTo>) => { context.actions.goTo(detail.path); }}>
+  return html`<main class="sheet" @seat-go=${({ detail }: CustomEvent<GoTo>) => { context.actions.goTo(detail.path); }}>
     ${titleOf(context)}
-    ${context.sealParts.length === 0 && context.bearingPart !== null ? nothing : html`${drawingPane(context)}${drawingStrip(context)}`}
+    ${drawingPane(context)}${drawingStrip(context)}
     ${verdictOf(context)}
     ${keyed(`${place.machine}.${place.position}.${context.sealPart}`, html`<div class="blocks">
       ${measureBlock(context)} ${decideBlock(context, working)} ${takeOutBlock(context)} ${putInBlock(context)} ${proveBlock(context)} ${smallPrint(context)}

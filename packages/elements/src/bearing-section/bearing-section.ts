@@ -4,10 +4,10 @@ import type { BearingRemovalOutput, BearingSeatOutput } from '@seatwright/core/b
 import { fill } from '@seatwright/core/wording';
 import type { Callout, CalloutOptions } from '../section/internal/callouts.js';
 import type { SectionDimension } from '../section/internal/dimensions.js';
+import { sealCallouts } from '../section/internal/draw-dimensions.js';
 import { drawDrill } from '../section/internal/draw-drill.js';
 import { drawDriver } from '../section/internal/draw-driver.js';
 import { drawSeal } from '../section/internal/draw-seal.js';
-import type { SectionGeometry } from '../section/internal/section-geometry.js';
 import type { SectionExtent, SectionLayout } from '../section/internal/section-layout.js';
 import { SeatSection, slidIn, type SectionDetail } from '../section/section.js';
 import { styles } from './bearing-section.styles.js';
@@ -60,7 +60,7 @@ export class SeatBearingSection extends SeatSection {
   }
 
   protected override callouts(geometry: BearingGeometry, layout: SectionLayout, dimensions: readonly SectionDimension[], options: CalloutOptions): readonly Callout[] {
-    const ofSeal = geometry.hasSeal ? super.callouts(geometry, layout, dimensions.filter(({ name }) => !name.startsWith('bearing-')), options) : [];
+    const ofSeal = geometry.hasSeal ? sealCallouts(geometry, layout, dimensions.filter(({ name }) => !name.startsWith('bearing-')), options, 74) : [];
     return [...ofSeal, ...bearingCallouts(geometry, layout, geometry.hasSeal ? dimensions : dimensions.filter(({ name }) => name !== 'room'), options, !geometry.hasSeal)];
   }
 
@@ -90,10 +90,10 @@ export class SeatBearingSection extends SeatSection {
 
   protected override spoken(geometry: BearingGeometry): string {
     const words = this.words.section.bearing;
-    const { boreMm, outsideMm, widthMm, closure, isRoller, grip } = geometry.bearing;
+    const { boreMm, outsideMm, widthMm, closure, isRoller } = geometry.bearing;
     const sizes = this.isBearingStandIn(geometry) ? words.standIn : fill(words.spoken, { boreMm, outsideMm, widthMm }, this.catalogue, this.lengthStyle);
     const form = [isRoller ? words.rollers : words.balls, ...(closure === 'shields' || closure === 'seals' ? [words[closure]] : [])].join(', ');
-    const work = geometry.mode === 'bearing out' ? (grip === null ? '' : words.grips[grip]) : isBearingMode(geometry.mode) ? this.what(geometry) : '';
+    const work = isBearingMode(geometry.mode) && !this.isBearingStandIn(geometry) ? this.work(geometry) : '';
     return `${geometry.hasSeal ? super.spoken(geometry) : `${words.title}.`} ${sizes} ${form}. ${work}`.trim();
   }
 
@@ -103,12 +103,18 @@ export class SeatBearingSection extends SeatSection {
 
   protected override what(geometry: BearingGeometry): string {
     const words = this.words.section.bearing;
-    const { grip, isFaceKnown, shaft, housing } = geometry.bearing;
+    const { isFaceKnown, shaft, housing } = geometry.bearing;
     if (!geometry.hasSeal && this.isBearingStandIn(geometry)) return words.standIn;
     const guessed = !isFaceKnown || [...shaft, ...housing].some(({ isGuess }) => isGuess) ? ` ${words.brokenLines}` : '';
-    if (geometry.mode === 'bearing out') return `${words.out} ${grip === null ? '' : words.grips[grip]}${guessed}`;
-    if (geometry.mode === 'bearing in') return `${words.in} ${geometry.driver?.name ?? this.words.section.spokenNoDriver}.${guessed}`;
+    if (isBearingMode(geometry.mode)) return `${this.work(geometry)}${guessed}`;
     return geometry.hasSeal ? `${super.what(geometry)}${guessed}` : guessed.trim();
+  }
+
+  /** What is done to the bearing. */
+  private work({ mode, driver, bearing: { grip } }: BearingGeometry): string {
+    const words = this.words.section.bearing;
+    if (mode === 'bearing in') return `${words.in} ${driver === null ? this.words.section.spokenNoDriver : `${driver.name}.`}`;
+    return grip === null ? words.out : `${words.out} ${words.grips[grip]}`;
   }
 
   private get hasSeal(): boolean {

@@ -211,6 +211,16 @@ export const styles = css`
     padding: 0.2rem 0.5rem 0.2rem 0;
     border-block-end: 1px solid var(--_rule);
   }
+  th button {
+    min-height: var(--_target);
+    padding: 0;
+    font: inherit;
+    color: inherit;
+    text-align: start;
+    background: none;
+    border: 0;
+    cursor: pointer;
+  }
   td {
     text-align: end;
     font-weight: 600;

@@ -203,10 +203,18 @@ export class SeatSection extends LitElement {
       <table>
         <thead><tr><th scope="col">${words.dimension}</th><th scope="col">${words.value}</th></tr></thead>
         <tbody>
-          ${dimensions.map(({ label, valueMm, isDiameter }) => html`<tr><th scope="row">${label}</th><td>${valueMm === null ? words.notKnown : `${isDiameter ? 'ø ' : ''}${writeValue('valueMm', Math.round(valueMm * 1000) / 1000, this.lengthStyle)}`}</td></tr>`)}
+          ${dimensions.map((dimension) => this.tableRow(dimension))}
         </tbody>
       </table>
     </details>`;
+  }
+
+  /** By keyboard a dimension leads to its entry from here. */
+  private tableRow(dimension: SectionDimension): TemplateResult {
+    const words = this.words.section;
+    const { label, valueMm, isDiameter, path } = dimension;
+    const value = valueMm === null ? words.notKnown : `${isDiameter ? 'ø ' : ''}${writeValue('valueMm', Math.round(valueMm * 1000) / 1000, this.lengthStyle)}`;
+    return html`<tr><th scope="row">${path === '' ? label : html`<button type="button" @click=${() => { this.tap(dimension); }}>${label}</button>`}</th><td>${value}</td></tr>`;
   }
 
   private tap({ name, path }: SectionDimension): void {

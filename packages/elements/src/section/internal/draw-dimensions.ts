@@ -30,19 +30,19 @@ export function drawDimensions({ layout, callouts, rows }: SettledDimensions): S
   return svg`<g class="dimensions">${callouts.map((callout, i) => callout.draw(rowYOf(layout, rows[i] ?? 0)))}</g>`;
 }
 
-/** The dimensions of a seal in its place, each where a drawing would look for it. */
-export function sealCallouts(geometry: SectionGeometry, layout: SectionLayout, dimensions: readonly SectionDimension[], options: CalloutOptions): readonly Callout[] {
-  return dimensions.flatMap((dimension) => sealCallout(dimension, geometry, layout, options) ?? []);
+/** The dimensions of a seal in its place, each where a drawing would look for it; the shaft at `shaftX` where the bore takes the place in front. */
+export function sealCallouts(geometry: SectionGeometry, layout: SectionLayout, dimensions: readonly SectionDimension[], options: CalloutOptions, shaftX = layout.width - 28): readonly Callout[] {
+  return dimensions.flatMap((dimension) => sealCallout(dimension, geometry, layout, options, shaftX) ?? []);
 }
 
-function sealCallout(dimension: SectionDimension, geometry: SectionGeometry, layout: SectionLayout, options: CalloutOptions): Callout | null {
-  const { x, y, width, axisY, driverLeft } = layout;
+function sealCallout(dimension: SectionDimension, geometry: SectionGeometry, layout: SectionLayout, options: CalloutOptions, shaftX: number): Callout | null {
+  const { x, y, axisY, driverLeft } = layout;
   const { shaftMm, boreMm, depthMm, widthMm, drill, chamfer } = geometry;
   const ringMm = (boreMm - shaftMm) / 2;
   const inside = boreInside(geometry, layout);
   switch (dimension.name) {
     case 'shaft':
-      return diameter(dimension, { x: inside === null ? width - 28 : 26, surfaceY: y(shaftMm / 2) }, layout, options);
+      return diameter(dimension, { x: inside === null ? shaftX : 26, surfaceY: y(shaftMm / 2) }, layout, options);
     case 'bore': {
       if (inside !== null) return diameter(dimension, { x: inside.x, surfaceY: y(boreMm / 2), textFrom: inside.textFrom }, layout, options);
       const extension = `M${round(x(0) - 3)} ${round(y(boreMm / 2))}H21${chamfer.lengthMm > 0 ? `M${round(x(0))} ${round(y(boreMm / 2))}H${round(x(chamfer.lengthMm))}` : ''}`;
