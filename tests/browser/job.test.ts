@@ -6,7 +6,7 @@ const bench = new Bench();
 beforeAll(() => bench.start());
 afterAll(() => bench.stop());
 
-const drawing = '.drawing seat-section';
+const drawing = '.drawing :is(seat-section, seat-bearing-section)';
 
 describe('a job from a sample', () => {
   it('opens the bilge pump with its verdict, drawing, plan and drivers, asking nothing of any other place', async () => {
@@ -42,7 +42,7 @@ describe('a job from a sample', () => {
     const second = await cards.nth(1).locator('.name').innerText();
     await cards.nth(1).click();
     await expect.poll(() => page.locator(drawing).locator('figcaption').innerText()).toContain(second);
-    await page.getByRole('button', { name: 'Taking out' }).click();
+    await page.getByRole('button', { name: 'Seal out' }).click();
     await expect.poll(() => page.locator(drawing).getByRole('img').first().getAttribute('aria-label')).toContain('drill goes through the face');
     await page.locator('.drawing').getByText('Dimensions as a table').click();
     await page.locator('.drawing').getByRole('row', { name: /Circle of the holes/ }).waitFor();
