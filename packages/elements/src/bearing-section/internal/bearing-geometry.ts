@@ -8,7 +8,7 @@ export type SectionBearing = BearingSeatInput;
 /** A tool that pushes the bearing, as a candidate of the search for one is. */
 export type BearingPusher = Pick<SectionDriver, 'name' | 'outsideMm' | 'insideMm'>;
 
-export type Grip = BearingRemovalOutput['pullBy'];
+type Grip = BearingRemovalOutput['pullBy'];
 
 export interface BearingInput extends SectionInput {
   readonly bearing: SectionBearing | null;

@@ -22,7 +22,7 @@ export function drawShaftOf(geometry: BearingGeometry, layout: SectionLayout): S
   return svg`${drawShaft(geometry, layout, bearing.shaft)}${guesses(start, bearing.shaft, layout)}`;
 }
 
-export function isCaseOff({ bearing: { grip } }: BearingGeometry): boolean {
+function isCaseOff({ bearing: { grip } }: BearingGeometry): boolean {
   return grip === 'inner ring' || grip === 'both rings';
 }
 

@@ -47,7 +47,7 @@ function isClear(lower: Callout, upper: Callout): boolean {
   return lower.drops.every((x) => x <= upper.textFrom + 1 || x >= upper.textTo - 1);
 }
 
-export interface DiameterPlace {
+interface DiameterPlace {
   readonly x: number;
   readonly surfaceY: number;
   /** The text starts no further left than this. */
@@ -77,7 +77,7 @@ export function diameter(dimension: SectionDimension, { x, surfaceY, textFrom = 
   };
 }
 
-export interface AlongPlace {
+interface AlongPlace {
   readonly fromX: number;
   readonly toX: number;
   /** Height from which the extension line at either end comes down; none where the end is bare. */

@@ -148,7 +148,7 @@ function shaftEndOf(end: NonNullable<SectionSituation['shaft']>['leadIn']): Sect
 }
 
 /** A driver at its end position, by sizes in the middle of what they may be. */
-function drawnDriver(driver: SectionDriver, depthMm: number): DrawnDriver {
+export function drawnDriver(driver: SectionDriver, depthMm: number): DrawnDriver {
   const middle = ({ low, high }: { readonly low: number; readonly high: number }) => (low + high) / 2;
   return {
     name: driver.name,
