@@ -40,7 +40,7 @@ const titleOf = (id: string) => {
 };
 
 /** Every entry with what came of it. */
-export function checkedEntries(): readonly Checked[] {
+function checkedEntries(): readonly Checked[] {
   return allSheets.flatMap((sheet) => sheet.entries.map((entry) => ({ sheet, entry, outcome: outcomeOf(entry, sheet) })));
 }
 
