@@ -108,7 +108,7 @@ describe('what is typed', () => {
     await openSample(page, 'Old fire pump');
     await unfold(page, 'Where it sits');
     await page.getByLabel(/^Room from the inner face/).fill('7/16');
-    await page.getByText(/= 11\.11\d\smm/).waitFor();
+    await page.getByText(/= 0\.4375\sin/).waitFor();
     await allKept(page);
     const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save as file' }).click()]);
     const saved = JSON.parse(readFileSync(await download.path(), 'utf8')) as { machines: { positions: { clearBehindMm: unknown; shaft: { diameterMm: unknown } }[] }[] };

@@ -25,7 +25,7 @@ test('one tap shows everything in inches and back; what was typed stays as it wa
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await page.getByRole('button', { name: 'Show in millimetres' }).click();
   await decide.getByText(/m\/s/).first().waitFor();
-  expect(await decide.innerText()).toBe(metric);
+  await expect.poll(() => decide.innerText()).toBe(metric);
   expect(troubles).toEqual([]);
   await context.close();
 });

@@ -1,3 +1,4 @@
+import { updateWhenLocaleChanges } from '@lit/localize';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import type { BenchSheet } from './bench-sheet.js';
@@ -11,14 +12,23 @@ import { KeptSheets, titleOf, type KeptSheet } from './keeping/kept-sheets.js';
 import { OwnTools, type OwnTool } from './keeping/own-tools.js';
 import type { KnownSheet } from './keeping/keeper.js';
 import { heldInTab } from './keeping/tab-reserve.js';
+import { unitsOfDevice } from './keeping/units-of-device.js';
 import { carriesJob, saysBackup, saysToolList } from './sharing/marks.js';
 import type { DueLine } from './view/kept-machines.js';
 import { startView } from './view/start-view.js';
-import { words } from './words.js';
+import { words, wordsAreThere } from './words/index.js';
+import { beginLanguage, chooseLanguage, currentLanguage, type Language } from './words/language.js';
 import { whenIdle } from './when-idle.js';
 
 /** Everything that computes and draws; fetched while the first screen is read. */
-const loadSheet = () => Promise.all([import('./bench-sheet.js'), import('./sheet/open-workshop.js')]);
+const loadSheet = async () => {
+  const [, sheet, { sentencesAreThere }] = await Promise.all([import('./bench-sheet.js'), import('./sheet/open-workshop.js'), import('./words/sentences.js')]);
+  await sentencesAreThere;
+  return sheet;
+};
+
+/** The language that the page begins in. */
+const languageIsThere = Promise.all([wordsAreThere, beginLanguage()]);
 
 /** The page: the first screen, and the sheet once one is open. */
 @customElement('bench-app')
@@ -50,6 +60,17 @@ export class BenchApp extends LitElement {
   @query('bench-sheet') private sheet!: BenchSheet | null;
   @query('bench-own-tools') private ownToolsView!: BenchOwnTools | null;
 
+  constructor() {
+    super();
+    updateWhenLocaleChanges(this);
+  }
+
+  /** Nothing is drawn before it can be said in the right language. */
+  protected override async scheduleUpdate(): Promise<void> {
+    await languageIsThere;
+    await super.scheduleUpdate();
+  }
+
   /** The page is the sheet: its style sheet, its print sheet and its anchors work on plain elements. */
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -78,13 +99,13 @@ export class BenchApp extends LitElement {
 
   override render(): TemplateResult {
     const start = this.isAtStart && !this.isAtTools
-      ? startView({ openTitle: this.hasSheet ? (this.sheet?.heading ?? '') : null, fault: this.fault, news: this.news, arrivedTitle: this.arrived === null ? null : titleOfFirst(this.arrived), isOpening: this.isOpening, kept: this.kept, due: this.due, hindrance: this.hindrance, backup: this.backup, aside: this.aside, isEmpty: this.isEmpty, ownCount: this.own.length }, {
+      ? startView({ openTitle: this.hasSheet ? (this.sheet?.heading ?? '') : null, fault: this.fault, news: this.news, arrivedTitle: this.arrived === null ? null : titleOfFirst(this.arrived), isOpening: this.isOpening, kept: this.kept, due: this.due, hindrance: this.hindrance, backup: this.backup, aside: this.aside, isEmpty: this.isEmpty, ownCount: this.own.length, language: currentLanguage() }, {
           openSample: (sample) => void this.opening(() => sampleText(sample)),
           openFile: (file) => void this.takeFile(file),
           openArrived: () => void this.openArrived(),
           leaveArrived: () => { this.dropAddress(); },
           backUp: () => void this.backUp(),
-          startEmpty: () => void this.opening(async () => JSON.stringify(emptyWorkshop(await this.toolsForNewJob()))),
+          startEmpty: () => void this.opening(async () => JSON.stringify(emptyWorkshop(words.places.newMachine, words.places.newPosition, unitsOfDevice(), await this.toolsForNewJob()))),
           showOwnTools: () => void this.showOwnTools(),
           restore: (way) => void this.restore(way),
           leaveBackup: () => { this.backup = null; },
@@ -93,16 +114,29 @@ export class BenchApp extends LitElement {
           openKept: (sheet, place) => void this.openKept(sheet, place),
           removeKept: (sheet) => void this.removeKept(sheet),
           goBack: () => { this.isAtStart = false; },
+          speak: (language) => void this.speak(language),
         })
       : '';
     const tools = this.isAtStart && this.isAtTools ? html`<bench-own-tools @bench-leave=${() => { this.isAtTools = false; void this.lookAtKept(); }}></bench-own-tools>` : '';
     return html`${this.isDraggedOver ? html`<p class="drop-here screen">${words.backup.drop}</p>` : ''}${start}${tools}<bench-sheet ?hidden=${this.isAtStart} @bench-leave=${() => { this.isAtStart = true; void this.lookAtKept(); }}></bench-sheet>`;
   }
 
+  private async speak(language: Language): Promise<void> {
+    this.news = '';
+    this.fault = '';
+    try {
+      await chooseLanguage(language);
+      this.sheet?.nameInTitle();
+      if (this.kept.length > 0) void this.lookAtDue().catch(() => undefined);
+    } catch {
+      this.news = words.language.notFetched;
+    }
+  }
+
   private async opening(read: () => Promise<string>): Promise<void> {
     this.isOpening = true;
     try {
-      const [, { openWorkshop }] = await loadSheet();
+      const { openWorkshop } = await loadSheet();
       const opened = openWorkshop(await read());
       if ('fault' in opened) this.fault = `${words.start.notOpened} ${opened.fault}`;
       else this.open(opened.file);
@@ -147,7 +181,8 @@ export class BenchApp extends LitElement {
   /** Shows the tubes and sockets of one's own, with those that just came. */
   private async showOwnTools(toTakeIn: readonly JsonObject[] = []): Promise<void> {
     try {
-      await import('./own-tools/bench-own-tools.js');
+      const [, { sentencesAreThere }] = await Promise.all([import('./own-tools/bench-own-tools.js'), import('./words/sentences.js')]);
+      await sentencesAreThere;
     } catch {
       this.fault = words.start.notLoaded;
       return;

@@ -1,3 +1,4 @@
+import { updateWhenLocaleChanges } from '@lit/localize';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import './sheet-elements.js';
@@ -31,7 +32,11 @@ import { sharePanel, type Shared } from './view/share-panel.js';
 import { sheetView } from './view/sheet-view.js';
 import { fileName, saveFile } from './sharing/save-file.js';
 import { StripWatch } from './view/strip-watch.js';
-import { words } from './words.js';
+import { styleOf } from '@seatwright/core/wording';
+import { rememberUnits } from './keeping/units-of-device.js';
+import { words } from './words/index.js';
+import { chooseLanguage, currentLanguage, languages, type Language } from './words/language.js';
+import { sentences } from './words/sentences.js';
 
 /** What is known of a sheet that is opened: where it is kept, and where in it to begin. */
 interface Opening {
@@ -85,8 +90,15 @@ export class BenchSheet extends LitElement {
   /** The file that the result is of. */
   private computed: JsonObject | null = null;
   private readonly printing = matchMedia('print');
+  /** The language that was asked for could not be fetched. */
+  @state() private isUnspoken = false;
 
   private readonly strip = new StripWatch();
+
+  constructor() {
+    super();
+    updateWhenLocaleChanges(this);
+  }
 
   /** The page is the sheet: its style sheet, its print sheet and its anchors work on plain elements. */
   protected override createRenderRoot(): HTMLElement {
@@ -127,7 +139,7 @@ export class BenchSheet extends LitElement {
     const { file } = this;
     if (file === null) return html``;
     const context = this.context(file);
-    return html`<div class="screen">${this.bar()}${keepingPanel(this.keepingTold, { saveFile: () => { this.save(); }, tryAgain: () => { this.keeper?.tryAgain(); } })}${this.places(file)}${sharePanel(this.shared, { close: () => { this.shared = null; }, saveFile: () => { this.save(); } })}${sheetView(context, this.workingView(context))}</div>${this.isOnPaper ? printSheet(context) : nothing}`;
+    return html`<div class="screen">${this.bar()}${this.isUnspoken ? html`<p class="fault" role="alert">${words.language.notFetched}</p>` : nothing}${keepingPanel(this.keepingTold, { saveFile: () => { this.save(); }, tryAgain: () => { this.keeper?.tryAgain(); } })}${this.places(file)}${sharePanel(this.shared, { close: () => { this.shared = null; }, saveFile: () => { this.save(); } })}${sheetView(context, this.workingView(context))}</div>${this.isOnPaper ? printSheet(context) : nothing}`;
   }
 
   private bar(): TemplateResult {
@@ -137,6 +149,7 @@ export class BenchSheet extends LitElement {
       <button type="button" ?disabled=${!this.history.canUndo} @click=${() => { this.step('undo'); }}>${words.bar.undo}</button>
       <button type="button" ?disabled=${!this.history.canRedo} @click=${() => { this.step('redo'); }}>${words.bar.redo}</button>
       ${this.unitSwitch()}
+      ${this.languageSwitch()}
       <button type="button" @click=${() => { this.save(); }}>${words.bar.save}</button>
       <button type="button" @click=${() => void this.share()}>${words.share.button}</button>
       <button type="button" @click=${() => { window.print(); }}>${words.bar.print}</button>
@@ -146,7 +159,7 @@ export class BenchSheet extends LitElement {
   /** Everything shown in the other units; what was typed stays as typed. */
   private unitSwitch(): TemplateResult {
     const isInch = valueAt(this.file ?? {}, ['lengthUnit']) === 'in';
-    return html`<button type="button" aria-label=${isInch ? words.bar.inMm : words.bar.inInches} title=${isInch ? words.bar.inMm : words.bar.inInches} @click=${() => { this.change(['lengthUnit'], isInch ? 'mm' : 'in'); }}>${isInch ? 'mm' : 'in'}</button>`;
+    return html`<button type="button" aria-label=${isInch ? words.bar.inMm : words.bar.inInches} title=${isInch ? words.bar.inMm : words.bar.inInches} @click=${() => { this.showIn(isInch ? 'mm' : 'in'); }}>${isInch ? 'mm' : 'in'}</button>`;
   }
 
   /** Takes the tubes and sockets of the person at this device into the job, those that are not there yet. */
@@ -203,11 +216,31 @@ export class BenchSheet extends LitElement {
     });
   }
 
-  private workingView({ output, isStale }: SheetContext): TemplateResult | typeof nothing {
+  /** Everything said in another language; what was typed stays as typed. */
+  private languageSwitch(): TemplateResult {
+    return html`<select aria-label=${words.language.choose} @change=${(event: Event) => void this.speak((event.target as HTMLSelectElement).value as Language)}>${languages.map((one) => html`<option value=${one} lang=${one} .selected=${one === currentLanguage()}>${one.toUpperCase()}</option>`)}</select>`;
+  }
+
+  private async speak(language: Language): Promise<void> {
+    this.isUnspoken = false;
+    try {
+      await chooseLanguage(language);
+      this.nameInTitle();
+    } catch {
+      this.isUnspoken = true;
+    }
+  }
+
+  private showIn(units: 'mm' | 'in'): void {
+    rememberUnits(units);
+    this.change(['lengthUnit'], units);
+  }
+
+  private workingView({ output, isStale, style }: SheetContext): TemplateResult | typeof nothing {
     if (output === null) return nothing;
     return html`<details class="working" @toggle=${(event: Event) => { this.showWorking((event.currentTarget as HTMLDetailsElement).open); }}>
       <summary>${words.working}</summary>
-      ${this.working === null || isStale ? nothing : html`<seat-working .steps=${this.working}></seat-working>`}
+      ${this.working === null || isStale ? nothing : html`<seat-working decimal-mark=${style.decimalMark} .steps=${this.working}></seat-working>`}
     </details>`;
   }
 
@@ -236,7 +269,7 @@ export class BenchSheet extends LitElement {
       toBegin: result?.kind === 'begin' ? result.missing : [],
       isFresh: this.isFresh,
       isStale,
-      style: held.same('style', { lengthUnit: valueAt(file, ['lengthUnit']) === 'in' ? 'in' : 'mm', decimalMark: '.' }),
+      style: held.same('style', styleOf(sentences, valueAt(file, ['lengthUnit']) === 'in' ? 'in' : 'mm')),
       situation: situationOfSeal(seal) ?? held.same('draft', draftSituation(file, place, sealParts.length === 0 && bearingPart !== null ? null : this.sealPart)),
       drivers,
       driver: drivers.find(({ name }) => name === this.driverName) ?? drivers[0] ?? null,
@@ -444,7 +477,7 @@ export class BenchSheet extends LitElement {
     this.bearingDriverName = '';
     this.highlight = '';
     this.mode = 'as driven';
-    document.title = `${this.titleText(this.file)} – ${words.name}`;
+    this.nameInTitle();
     this.compute();
     this.isFresh = this.result?.kind === 'begin';
   }
@@ -482,6 +515,11 @@ export class BenchSheet extends LitElement {
     if (this.file === null) return;
     saveFile(`${fileName(this.titleText(this.file))}.json`, `${JSON.stringify(this.file, null, 2)}\n`);
     this.isUnsaved = false;
+  }
+
+  /** The window says which sheet is open. */
+  nameInTitle(): void {
+    if (this.file !== null) document.title = `${this.titleText(this.file)} – ${words.name}`;
   }
 
   /** Machine and position of the open sheet. */

@@ -1,14 +1,16 @@
+import { updateWhenLocaleChanges } from '@lit/localize';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { sealSheet, type SealOutcome } from '@seatwright/core/job';
 import { CalculationError } from '@seatwright/core/result';
 import { constructions, lipMaterials } from '@seatwright/core/seal';
-import type { WritingStyle } from '@seatwright/core/wording';
+import { wordFor, type WritingStyle } from '@seatwright/core/wording';
 import type { ChoiceChange } from '@seatwright/elements/seat-choice-field.js';
 import type { LengthChange } from '@seatwright/elements/seat-length-field.js';
 import { isObject, textAt, valueAt, withValue, type Json, type JsonObject } from '../document/raw-document.js';
 import { wordOf } from '../form/entry.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
+import { sentences } from '../words/sentences.js';
 import { compareSeals, objectionsTo } from './compare-seals.js';
 
 /** What of the seal may be another one. */
@@ -24,6 +26,11 @@ export class BenchBeside extends LitElement {
   @property({ attribute: false }) seal: SealOutcome | null = null;
   @property({ attribute: false }) writing: WritingStyle = { lengthUnit: 'mm', decimalMark: '.' };
   @state() private other: Readonly<Partial<Record<Varied, Json>>> = {};
+
+  constructor() {
+    super();
+    updateWhenLocaleChanges(this);
+  }
 
   /** The page's style sheet works on plain elements. */
   protected override createRenderRoot(): HTMLElement {
@@ -91,7 +98,7 @@ export class BenchBeside extends LitElement {
       const [outcome] = sealSheet({ workshop }).parts;
       return outcome?.kind === 'seal' ? outcome : null;
     } catch (error) {
-      if (error instanceof CalculationError) return error.message;
+      if (error instanceof CalculationError) return wordFor(error.message, sentences);
       throw error;
     }
   }

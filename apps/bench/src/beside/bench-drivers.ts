@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { BearingDriverOutput, DriverSearchOutput } from '@seatwright/core/handwork';
 import type { WritingStyle } from '@seatwright/core/wording';
 import type { JsonObject } from '../document/raw-document.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 import { bearingDrivers, sealDrivers, type ComparableDriver } from './compare-drivers.js';
 import { compareRows } from './compare-rows.js';
 import { wholeSearch } from './whole-search.js';

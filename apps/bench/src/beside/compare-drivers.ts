@@ -1,7 +1,8 @@
 import type { BearingDriverOutput, DriverSearchOutput } from '@seatwright/core/handwork';
 import type { Finding, Verdict } from '@seatwright/core/result';
-import { english, markedFinding, writeValue, type WritingStyle } from '@seatwright/core/wording';
-import { words } from '../words.js';
+import { markedFinding, wordFor, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { words } from '../words/index.js';
+import { sentences } from '../words/sentences.js';
 import type { Row } from './compare-rows.js';
 
 /** A driver as it stands beside another: the same rows for all of one search. */
@@ -47,7 +48,7 @@ export function bearingDrivers({ candidates, nearMisses, ring }: BearingDriverOu
   return all.map(({ tool, serves }) => ({
     ...told(tool, style),
     serves,
-    rows: [[words.drivers.ring, english.values[ring] ?? ring], ...sizeRows(tool, style), [words.drivers.least, mm(tool.leastMarginMm, style)], [words.drivers.reserve, times(tool.reserveFactor)]],
+    rows: [[words.drivers.ring, wordFor(ring, sentences)], ...sizeRows(tool, style), [words.drivers.least, mm(tool.leastMarginMm, style)], [words.drivers.reserve, times(tool.reserveFactor)]],
   }));
 }
 
@@ -55,7 +56,7 @@ type Tool = DriverSearchOutput['nearMisses'][number] | DriverSearchOutput['candi
 
 function told({ name, origin, verdict, reasons }: Tool, style: WritingStyle): Pick<ComparableDriver, 'name' | 'origin' | 'verdict' | 'against'> {
   const speaks = (finding: Finding) => ['bad', 'unknown', 'care'].includes(finding.severity);
-  return { name, origin, verdict, against: reasons.filter(speaks).map((finding) => markedFinding(finding, english, style)) };
+  return { name, origin, verdict, against: reasons.filter(speaks).map((finding) => markedFinding(finding, sentences, style)) };
 }
 
 function sizeRows({ origin, outsideMm, insideMm }: Tool, style: WritingStyle): readonly Row[] {

@@ -1,7 +1,8 @@
 import type { SealOutcome } from '@seatwright/core/job';
 import type { Situation } from '@seatwright/core/seal';
-import { english, markedFinding, writeValue, type WritingStyle } from '@seatwright/core/wording';
-import { words } from '../words.js';
+import { markedFinding, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { words } from '../words/index.js';
+import { sentences } from '../words/sentences.js';
 import { compareRows, type ComparedRow, type Row } from './compare-rows.js';
 
 /** The same rows for both: what is marked, what holds, where it ends. A row that neither can fill is left out. */
@@ -11,12 +12,12 @@ export function compareSeals(one: SealOutcome, other: SealOutcome, style: Writin
 
 /** What speaks against a seal, worst first. */
 export function objectionsTo({ findings }: SealOutcome, style: WritingStyle): readonly string[] {
-  return findings.filter(({ severity }) => severity === 'bad' || severity === 'unknown' || severity === 'care').map((finding) => markedFinding(finding, english, style));
+  return findings.filter(({ severity }) => severity === 'bad' || severity === 'unknown' || severity === 'care').map((finding) => markedFinding(finding, sentences, style));
 }
 
 function rowsOf({ situation, check, seating }: SealOutcome, style: WritingStyle): readonly Row[] {
   const { seal } = situation as Situation;
-  const { labels, values } = english;
+  const { labels, values } = sentences;
   const span = (name: string, range: { readonly low: number; readonly high: number } | null | undefined) => (range == null ? '' : `${writeValue(name, range.low, style)} – ${writeValue(name, range.high, style)}`);
   return [
     [words.beside.size, [seal.shaftMm, seal.outsideMm, seal.widthMm].map((mm) => writeValue('sizeMm', mm, style)).join(' × ')],

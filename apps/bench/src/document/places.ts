@@ -53,6 +53,6 @@ export function withPlaceAlone(document: JsonObject, place: Place): JsonObject {
 }
 
 /** A new file with one position and nothing in it but the tools at hand. */
-export function emptyWorkshop(toolsAtHand: readonly JsonObject[]): JsonObject {
-  return { format: 'seatwright', version: 1, ...(toolsAtHand.length === 0 ? {} : { toolsAtHand }), machines: [{ name: 'New machine', positions: [{ name: 'new position', parts: [{ kind: 'seal' }] }] }] };
+export function emptyWorkshop(machine: string, position: string, lengthUnit: 'mm' | 'in', toolsAtHand: readonly JsonObject[]): JsonObject {
+  return { format: 'seatwright', version: 1, ...(lengthUnit === 'in' ? { lengthUnit } : {}), ...(toolsAtHand.length === 0 ? {} : { toolsAtHand }), machines: [{ name: machine, positions: [{ name: position, parts: [{ kind: 'seal' }] }] }] };
 }

@@ -1,7 +1,8 @@
 import * as z from 'zod/mini';
 import type { Choice } from '@seatwright/elements/seat-choice-field.js';
 import type { QuantityKind } from '@seatwright/elements/seat-quantity-field.js';
-import { english } from '@seatwright/core/wording';
+import { wordFor } from '@seatwright/core/wording';
+import { sentences } from '../words/sentences.js';
 
 /** Whose entry it is: the file's, the machine's, the position's, the seal's or the bearing's. */
 export type Scope = 'file' | 'machine' | 'position' | 'seal' | 'bearing';
@@ -33,7 +34,7 @@ export function entryOf(scope: Scope, path: string, schema: z.core.$ZodType, mor
   return {
     scope,
     path,
-    label: capitalised(more.label ?? text('label')),
+    label: capitalised(wordFor(more.label ?? text('label'), sentences)),
     help: more.help ?? '',
     isRequired: more.isRequired ?? false,
     entry: more.choices === undefined ? kindOf(inner, text('unit')) : { kind: 'choice', choices: more.choices },
@@ -70,7 +71,7 @@ function kindOf(schema: z.core.$ZodType, unit: string): EntryKind {
 
 /** The word for a value: `metal-case` is "metal case". */
 export function wordOf(value: string): string {
-  return english.values[value] ?? value;
+  return wordFor(value, sentences);
 }
 
 export function capitalised(text: string): string {

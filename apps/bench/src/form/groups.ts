@@ -4,6 +4,8 @@ import { bearingPartField, workshopFileField } from '@seatwright/core/job';
 import { materialNames } from '@seatwright/core/material';
 import { boreField, obstacleField, requirementSetField, runningField, sealShape, shaftField, situationShape, wearTrackField } from '@seatwright/core/seal';
 import type { Choice } from '@seatwright/elements/seat-choice-field.js';
+import { words } from '../words/index.js';
+import { inLanguage } from '../words/sentences.js';
 import { entryOf, wordOf, type Entry } from './entry.js';
 
 export type GroupName = 'seal' | 'place' | 'shaft' | 'bore' | 'bearing' | 'running' | 'tools' | 'machine';
@@ -23,19 +25,14 @@ export interface ItemForm {
   readonly fresh: Readonly<Record<string, string>>;
 }
 
-const seatKind = entryOf('position', 'seat.kind', z.enum(['flush', 'shoulder', 'depth']).check(z.meta({ label: 'where the new seal ends', unit: '' })), {
-  choices: [
-    { value: 'flush', word: 'flush' },
-    { value: 'shoulder', word: 'on the shoulder' },
-    { value: 'depth', word: 'at a depth' },
-  ],
-});
+const seatSchema = z.enum(['flush', 'shoulder', 'depth']).check(z.meta({ label: 'where the new seal ends', unit: '' }));
+const seatKind = () => entryOf('position', 'seat.kind', seatSchema, { choices: seatSchema.options.map((value) => ({ value, word: words.seats[value] })) });
 
 const bearingShape = bearingPartField.shape;
 const depthOption = z.optional(situationShape.clearBehindMm);
 
-const metals: readonly Choice[] = materialNames().map(({ id, name, family }) => ({ value: id, word: name, group: wordOf(family) }));
-const toolMaterials: readonly Choice[] = ['steel', 'pvc-u', 'copper', 'aluminium', 'pe', 'pp', 'abs'].map((value) => ({ value, word: value }));
+const metals = inLanguage((): readonly Choice[] => materialNames().map(({ id, name, family }) => ({ value: id, word: wordOf(name), group: wordOf(family) })));
+const toolMaterials = (): readonly Choice[] => ['steel', 'pvc-u', 'copper', 'aluminium', 'pe', 'pp', 'abs'].map((value) => ({ value, word: wordOf(value) }));
 
 const bearing = (path: Exclude<keyof typeof bearingShape, 'kind' | 'name' | 'note' | 'shaftReadings' | 'housingReadings'>) => entryOf('bearing', path, bearingShape[path]);
 const seal = (path: keyof typeof sealShape, isRequired = false) => entryOf('seal', path, sealShape[path], { isRequired });
@@ -49,9 +46,9 @@ const shaftEnd = innerShape(shaftField.shape.leadIn);
 const machine = machineShape();
 
 /** The depth that `seat` takes when its kind is `depth`. */
-export const seatDepth: Entry = entryOf('position', 'seat.depthMm', depthOption, { label: 'depth of its outer face below the housing face' });
+export const seatDepth = inLanguage((): Entry => entryOf('position', 'seat.depthMm', depthOption, { label: 'depth of its outer face below the housing face' }));
 
-export const groups: readonly Group[] = [
+export const groups = inLanguage((): readonly Group[] => [
   {
     name: 'seal',
     entries: [seal('shaftMm', true), seal('outsideMm', true), seal('widthMm', true), seal('construction', true), seal('lipMaterial', true), seal('hasDustLip')],
@@ -59,7 +56,7 @@ export const groups: readonly Group[] = [
   },
   {
     name: 'place',
-    entries: [seatKind, place('lipFacing'), place('fluidSide'), place('behind'), place('clearBehindMm'), place('retainedBy'), place('reachableFrom'), track('catchesNail', 'a fingernail catches in the old lip track')],
+    entries: [seatKind(), place('lipFacing'), place('fluidSide'), place('behind'), place('clearBehindMm'), place('retainedBy'), place('reachableFrom'), track('catchesNail', 'a fingernail catches in the old lip track')],
     more: [track('fromFaceMm'), track('widthMm'), track('depthMm')],
   },
   {
@@ -75,12 +72,12 @@ export const groups: readonly Group[] = [
       shaft('offsetMm'),
       shaft('leadAngleDeg'),
       shaft('diameterMm'),
-      shaft('material', metals),
+      shaft('material', metals()),
     ],
   },
   {
     name: 'bore',
-    entries: [bore('material', metals), bore('depthMm'), bore('innerEnd')],
+    entries: [bore('material', metals()), bore('depthMm'), bore('innerEnd')],
     more: [
       bore('shoulderInsideMm'),
       entryOf('position', 'bore.leadIn.lengthMm', field(boreChamfer, 'lengthMm')),
@@ -118,15 +115,15 @@ export const groups: readonly Group[] = [
     ],
     more: [entryOf('file', 'requirementSet', requirementSetField), entryOf('file', 'lengthUnit', field(workshopFileField.shape, 'lengthUnit'))],
   },
-];
+]);
 
-export const obstacleForm: ItemForm = { scope: 'position', path: 'shaft.obstacles', fields: itemFields(obstacleField.shape), fresh: {} };
-export const toolForm: ItemForm = {
+export const obstacleForm = inLanguage((): ItemForm => ({ scope: 'position', path: 'shaft.obstacles', fields: itemFields(obstacleField.shape), fresh: {} }));
+export const toolForm = inLanguage((): ItemForm => ({
   scope: 'file',
   path: 'toolsAtHand',
-  fields: itemFields(toolField.shape, ['name', 'kind', 'outsideMm', 'wallMm', 'insideMm', 'lengthMm', 'material'], { material: toolMaterials }),
+  fields: itemFields(toolField.shape, ['name', 'kind', 'outsideMm', 'wallMm', 'insideMm', 'lengthMm', 'material'], { material: toolMaterials() }),
   fresh: { kind: 'tube' },
-};
+}));
 
 type Shape = Readonly<Record<string, z.core.$ZodType>>;
 

@@ -2,7 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import type { LengthChange } from '@seatwright/elements/seat-length-field.js';
 import { listAt, valueAt, withValue, type Json } from '../document/raw-document.js';
 import { faultOf, filePathOf, type SheetContext } from '../view/sheet-context.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 
 /** Depths of the old seal around its rim: as many as are noted, and one more, at least four places in all. */
 export function renderOldDepths(label: string, context: SheetContext): TemplateResult {

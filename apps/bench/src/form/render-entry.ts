@@ -4,7 +4,8 @@ import type { QuantityChange } from '@seatwright/elements/seat-quantity-field.js
 import type { ChoiceChange } from '@seatwright/elements/seat-choice-field.js';
 import { textAt, valueAt, type Json, type Path } from '../document/raw-document.js';
 import { faultOf, filePathOf, type FormContext } from '../view/sheet-context.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
+import { inLanguage } from '../words/sentences.js';
 import { keyOf, type Entry } from './entry.js';
 
 type Change<T> = CustomEvent<T>;
@@ -34,7 +35,7 @@ export function renderField({ label, help, entry, isRequired }: Omit<Entry, 'sco
         .value=${textAt(document, path)} @seat-change=${({ detail }: Change<ChoiceChange>) => { set(detail.value === '' ? undefined : detail.value); }}></seat-choice-field>`;
     case 'yes-no': {
       const value = valueAt(document, path);
-      return html`<seat-choice-field class="wide" data-key=${key} label=${label} help=${help} .error=${fault} .choices=${yesNo} .value=${value === true ? 'yes' : value === false ? 'no' : ''}
+      return html`<seat-choice-field class="wide" data-key=${key} label=${label} help=${help} .error=${fault} .choices=${yesNo()} .value=${value === true ? 'yes' : value === false ? 'no' : ''}
         @seat-change=${({ detail }: Change<ChoiceChange>) => { set(detail.value === '' ? undefined : detail.value === 'yes'); }}></seat-choice-field>`;
     }
     case 'text':
@@ -47,10 +48,10 @@ export function renderField({ label, help, entry, isRequired }: Omit<Entry, 'sco
   }
 }
 
-const yesNo = [
+const yesNo = inLanguage(() => [
   { value: 'yes', word: words.yes },
   { value: 'no', word: words.no },
-];
+]);
 
 function storedAt(document: Json, path: Path): number | string | undefined {
   const value = valueAt(document, path);

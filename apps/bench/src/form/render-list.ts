@@ -2,7 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import { isFinished } from '../document/without-unfinished.js';
 import { listAt, textAt, valueAt, withValue } from '../document/raw-document.js';
 import { filePathOf, type FormContext } from '../view/sheet-context.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 import { keyOf, wordOf } from './entry.js';
 import type { ItemForm } from './groups.js';
 import { renderField } from './render-entry.js';

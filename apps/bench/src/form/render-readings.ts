@@ -4,7 +4,7 @@ import type { RawReadings, ReadingsChange } from '@seatwright/elements/seat-read
 import { isObject, listAt, valueAt, withValue, type Json } from '../document/raw-document.js';
 import { capitalised, keyOf, type Entry } from './entry.js';
 import { faultOf, filePathOf, type SheetContext } from '../view/sheet-context.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 
 /** Readings of one size: a set for each instrument, and a way to add one more. */
 export function renderReadings(scope: Entry['scope'], path: string, label: string, measures: 'outside' | 'inside', context: SheetContext): TemplateResult {

@@ -1,7 +1,7 @@
 import { isObject, type Json, type JsonObject } from '../document/raw-document.js';
 import { backupFormat } from '../sharing/marks.js';
 import { openWorkshop } from '../sheet/open-workshop.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 import type { KeptSheet, SheetToTake } from './kept-sheets.js';
 import type { OwnTool } from './own-tools.js';
 

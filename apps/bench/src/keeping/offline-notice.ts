@@ -1,6 +1,7 @@
+import { updateWhenLocaleChanges } from '@lit/localize';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 import { readyToReload } from './before-reload.js';
 
 /**
@@ -12,6 +13,11 @@ export class OfflineNotice extends LitElement {
   @state() private says: 'nothing' | 'ready' | 'newer' | 'not yet' | 'replaced' = 'nothing';
   private takeNewer: () => void = () => undefined;
   private wasAsked = false;
+
+  constructor() {
+    super();
+    updateWhenLocaleChanges(this);
+  }
 
   /** The page's style sheet works on plain elements. */
   protected override createRenderRoot(): HTMLElement {

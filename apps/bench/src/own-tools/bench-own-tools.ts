@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { styleOf } from '@seatwright/core/wording';
 import '@seatwright/elements/seat-choice-field.define.js';
 import '@seatwright/elements/seat-length-field.define.js';
 import { isObject, listAt, textAt, withValue, type Json, type JsonObject, type Path } from '../document/raw-document.js';
@@ -11,7 +12,8 @@ import type { OwnTool, OwnTools } from '../keeping/own-tools.js';
 import { saveFile } from '../sharing/save-file.js';
 import { today } from '../sheet/compute-sheet.js';
 import type { FormContext } from '../view/sheet-context.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
+import { sentences } from '../words/sentences.js';
 import { faultOfTools } from './fault-of-tools.js';
 import { toolListOf, toolsIn } from './tool-list.js';
 
@@ -57,7 +59,7 @@ export class BenchOwnTools extends LitElement {
       <p role="status" class="news">${news} ${removed === null ? nothing : html`<button type="button" class="plain" @click=${() => { this.putBack(removed); }}>${words.tools.putBack}</button>`}</p>
       ${own.length === 0 ? html`<p class="quiet">${words.tools.empty}</p>` : nothing}
       ${own.length === 0 || hindrance !== null ? nothing : html`<p class="quiet kept-mark">${words.keeping.kept}${this.isWriting ? html`<span class="under-way" aria-hidden="true"> …</span>` : nothing}</p>`}
-      ${renderList(toolForm, words.add.tool, words.unfinishedTool, this.context())}
+      ${renderList(toolForm(), words.add.tool, words.unfinishedTool, this.context())}
       <div class="shelves">
         <button type="button" class="shelf" ?disabled=${own.length === 0} @click=${() => { saveFile(`seatwright-tools-${today()}.json`, toolListOf(own.map(({ tool }) => tool), today())); }}><strong>${words.tools.save}</strong><span>${words.tools.saveSays}</span></button>
         <label class="shelf file"><strong>${words.tools.open}</strong><span>${words.tools.openSays}</span><input type="file" accept=".json,application/json" @change=${(event: Event) => void this.openFile(event.target as HTMLInputElement)} /></label>
@@ -85,7 +87,7 @@ export class BenchOwnTools extends LitElement {
       bearingPart: null,
       fault: faultOfTools(tools),
       toBegin: [],
-      style: { lengthUnit: 'mm', decimalMark: '.' },
+      style: styleOf(sentences),
       actions: { change: (path, value) => { this.change(path, value); }, goTo: (key) => void this.goTo(key) },
     };
   }

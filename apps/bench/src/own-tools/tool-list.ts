@@ -1,6 +1,6 @@
 import { isObject, listAt, type Json, type JsonObject } from '../document/raw-document.js';
 import { toolListFormat } from '../sharing/marks.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 
 const version = 1;
 /** A workshop file takes no more. */

@@ -1,6 +1,6 @@
 import type { JsonObject } from '../document/raw-document.js';
 import { openWorkshop } from '../sheet/open-workshop.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 import { jobMark } from './marks.js';
 
 /** A job in the fragment of a link: `#job=1.` and the workshop file, compressed, in the letters that links may hold. The fragment is never sent to a server. */

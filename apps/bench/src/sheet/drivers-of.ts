@@ -1,7 +1,7 @@
 import type { BearingOutcome, SealOutcome } from '@seatwright/core/job';
 import type { BearingPusher } from '@seatwright/elements/seat-bearing-section.js';
 import type { SectionDriver } from '@seatwright/elements/seat-section.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 
 /** The drivers that can be drawn: the candidates, best first, and the one to turn. */
 export function driversOf(seal: SealOutcome | null): readonly SectionDriver[] {

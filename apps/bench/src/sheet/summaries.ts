@@ -1,7 +1,8 @@
 import type { JobSheetOutput, SealOutcome } from '@seatwright/core/job';
 import type { Severity } from '@seatwright/core/result';
-import { english, fill, writeValue, type WritingStyle } from '@seatwright/core/wording';
-import { words } from '../words.js';
+import { fill, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { words } from '../words/index.js';
+import { sentences } from '../words/sentences.js';
 
 /** The result of each block in one line. */
 
@@ -15,7 +16,7 @@ export function decideLine(output: JobSheetOutput): string {
     [count('good'), words.inOrder],
   ];
   const counted = parts.filter(([n]) => n > 0).map(([n, word]) => `${n} ${word}`).join(', ');
-  return `${english.values[output.verdict] ?? output.verdict}: ${counted}`;
+  return `${sentences.values[output.verdict] ?? output.verdict}: ${counted}`;
 }
 
 export function takeOutLine(seal: SealOutcome, style: WritingStyle): string {
@@ -23,15 +24,15 @@ export function takeOutLine(seal: SealOutcome, style: WritingStyle): string {
   if (extraction === null) return words.notComputed;
   const { hole } = extraction;
   const template = words.out[extraction.method];
-  return fill(template, { drillMm: hole.drillMm ?? 0, holeCircleMm: Math.round(hole.holeCircleRadiusMm * 20) / 10, stopMm: Math.round((hole.drillStopFromSealFaceMm ?? 0) * 10) / 10, screwCount: extraction.screwCount }, english, style);
+  return fill(template, { drillMm: hole.drillMm ?? 0, holeCircleMm: Math.round(hole.holeCircleRadiusMm * 20) / 10, stopMm: Math.round((hole.drillStopFromSealFaceMm ?? 0) * 10) / 10, screwCount: extraction.screwCount }, sentences, style);
 }
 
 export function putInLine(seal: SealOutcome, driverName: string, style: WritingStyle): string {
   const { seating } = seal;
   if (seating === null) return words.notComputed;
   const name = driverName === '' ? words.in.noDriver : driverName;
-  const where = seating.seat === 'depth' ? fill(words.in.depth, { depthMm: seating.faceDepthMm?.nominal ?? 0 }, english, style) : words.in[seating.seat];
-  const gauge = seating.gauge === null ? '' : `, ${fill(words.in.gauge, { lowMm: round(seating.gauge.lowMm), highMm: round(seating.gauge.highMm) }, english, style)}`;
+  const where = seating.seat === 'depth' ? fill(words.in.depth, { depthMm: seating.faceDepthMm?.nominal ?? 0 }, sentences, style) : words.in[seating.seat];
+  const gauge = seating.gauge === null ? '' : `, ${fill(words.in.gauge, { lowMm: round(seating.gauge.lowMm), highMm: round(seating.gauge.highMm) }, sentences, style)}`;
   return `${name}, ${where}${gauge}`;
 }
 
@@ -39,12 +40,12 @@ export function measureLine(seal: SealOutcome, style: WritingStyle): string {
   const { check } = seal;
   const size = (label: string, value: { readonly meanMm: number; readonly expandedUncertaintyMm: number } | null) =>
     value === null ? `${label} ?` : `${label} ${writeValue('valueMm', value.meanMm, style)} ± ${writeValue('valueMm', value.expandedUncertaintyMm, style)}`;
-  return check === null ? '' : `${size(english.labels['shaft'] ?? '', check.shaft)}, ${size((english.labels['bore'] ?? '').toLowerCase(), check.bore)}`;
+  return check === null ? '' : `${size(sentences.labels['shaft'] ?? '', check.shaft)}, ${size((sentences.labels['bore'] ?? '').toLowerCase(), check.bore)}`;
 }
 
 /** When it is due again, as the printed sheet says it. */
 export function dueLine({ due }: JobSheetOutput, style: WritingStyle): string {
-  const label = (key: string) => english.labels[key] ?? key;
+  const label = (key: string) => sentences.labels[key] ?? key;
   if (due.intervalHours === null) return words.noInterval;
   const hours = (value: number) => writeValue('valueHours', value, style);
   const parts = [`${label('dueEvery')} ${hours(due.intervalHours)}`];

@@ -1,9 +1,11 @@
+import { updateWhenLocaleChanges } from '@lit/localize';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { CalculationError } from '@seatwright/core/result';
 import type { ShelfCandidate, ShelfMatchOutput, Situation } from '@seatwright/core/seal';
-import { english, markedFinding, writeValue, type WritingStyle } from '@seatwright/core/wording';
-import { words } from '../words.js';
+import { markedFinding, wordFor, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { words } from '../words/index.js';
+import { sentences } from '../words/sentences.js';
 import type { SealList } from './rank-list.js';
 
 /** A row of the list was chosen as the seal of the sheet. */
@@ -20,6 +22,11 @@ export class BenchShelf extends LitElement {
   @state() private result: ShelfMatchOutput | null = null;
   private turn = 0;
 
+  constructor() {
+    super();
+    updateWhenLocaleChanges(this);
+  }
+
   /** The page's style sheet works on plain elements. */
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -32,9 +39,9 @@ export class BenchShelf extends LitElement {
   override render(): TemplateResult {
     const { result } = this;
     return html`<p>${words.shelf.says}</p>
-      <p class="shelf-in"><label for="shelf-text">${words.shelf.paste}</label><textarea id="shelf-text" rows="4" spellcheck="false" placeholder="shaft;outside;width;case;rubber" @change=${(event: Event) => void this.take((event.target as HTMLTextAreaElement).value)}></textarea>
+      <p class="shelf-in"><label for="shelf-text">${words.shelf.paste}</label><textarea id="shelf-text" rows="4" spellcheck="false" placeholder=${words.shelf.example} @change=${(event: Event) => void this.take((event.target as HTMLTextAreaElement).value)}></textarea>
       <label class="plain file">${words.shelf.file}<input type="file" accept=".csv,.txt,.tsv,text/csv,text/plain" @change=${(event: Event) => { const [file] = (event.target as HTMLInputElement).files ?? []; if (file !== undefined) void file.text().then((text) => this.take(text)); }} /></label></p>
-      ${this.fault === '' ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
+      ${this.fault === '' ? nothing : html`<p class="fault" role="alert">${wordFor(this.fault, sentences)}</p>`}
       ${result === null ? nothing : this.ranked(result)}`;
   }
 
@@ -44,14 +51,14 @@ export class BenchShelf extends LitElement {
     return html`<p role="status">${words.shelf.counts.replace(/\{(\w+)\}/gu, (_, name: keyof typeof counts) => String(counts[name]))}</p>
       ${result.candidates.length === 0 ? html`<p>${words.shelf.none}</p>` : html`<ul class="shelf-rows">${result.candidates.map((row) => this.candidate(row))}</ul>`}
       ${result.nearMisses.length === 0 ? nothing : html`<h4>${words.shelf.near}</h4><ul class="shelf-near">${result.nearMisses.map((miss) => html`<li>${nameOf(miss)}: ${words.shelf.shaft} ${this.off(miss.shaftOffMm)}, ${words.shelf.outside} ${this.off(miss.outsideOffMm)}</li>`)}</ul>`}
-      ${result.badRows.length === 0 ? nothing : html`<h4>${words.shelf.skipped}</h4><ul class="shelf-near">${result.badRows.map(({ code, line, column, received }) => html`<li>${(english.findings[code]?.says ?? code).replace(/\{(\w+)\}/gu, (whole, name: string) => String({ line, column, received }[name] ?? whole))}</li>`)}</ul>`}
+      ${result.badRows.length === 0 ? nothing : html`<h4>${words.shelf.skipped}</h4><ul class="shelf-near">${result.badRows.map(({ code, line, column, received }) => html`<li>${(sentences.findings[code]?.says ?? code).replace(/\{(\w+)\}/gu, (whole, name: string) => String({ line, column: wordFor(column, sentences), received }[name] ?? whole))}</li>`)}</ul>`}
       <p>${words.shelf.hint}</p>`;
   }
 
   private candidate(row: ShelfCandidate): TemplateResult {
     return html`<li><seat-verdict compact .verdict=${row.verdict}></seat-verdict>
       <p><strong>${nameOf(row)}</strong> ${sizeOf(row, this.writing)}</p>
-      ${row.reasons.map((reason) => html`<p class="reason">${markedFinding(reason, english, this.writing)}</p>`)}
+      ${row.reasons.map((reason) => html`<p class="reason">${markedFinding(reason, sentences, this.writing)}</p>`)}
       <button type="button" class="plain" @click=${() => { this.dispatchEvent(new CustomEvent<ShelfChoice>('shelf-choose', { detail: row, bubbles: true })); }}>${words.shelf.take}</button></li>`;
   }
 
@@ -97,7 +104,7 @@ function nameOf({ id, line }: { readonly id: string; readonly line: number }): s
 
 function sizeOf({ shaftMm, outsideMm, widthMm, construction, lipMaterial, pieceCount, place }: ShelfCandidate, writing: WritingStyle): string {
   const sizes = [shaftMm, outsideMm, widthMm].map((mm) => writeValue('sizeMm', mm, writing)).join(' × ');
-  const more = [construction === null ? '' : (english.values[construction] ?? construction), lipMaterial ?? '', pieceCount === null ? '' : words.shelf.pieces.replace('{count}', String(pieceCount)), place];
+  const more = [construction === null ? '' : wordFor(construction, sentences), lipMaterial ?? '', pieceCount === null ? '' : words.shelf.pieces.replace('{count}', String(pieceCount)), place];
   return [sizes, ...more.filter((text) => text !== '')].join(', ');
 }
 

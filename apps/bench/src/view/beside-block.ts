@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { positionPath, withPlaceAlone } from '../document/places.js';
 import type { JsonObject } from '../document/raw-document.js';
 import { withoutUnfinished } from '../document/without-unfinished.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 import type { SheetContext } from './sheet-context.js';
 
 /** Another seal beside that of the sheet: folded, and fetched when it is opened. */

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { withPlaceAlone } from '../document/places.js';
 import { withoutUnfinished } from '../document/without-unfinished.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 import type { SheetContext } from './sheet-context.js';
 
 /** The numbers of the sheet as drawings: folded, and fetched when they are opened. */

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { SectionMode } from '@seatwright/elements/seat-section.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 import { drawsBearings, sectionView } from './section-view.js';
 import type { SheetContext } from './sheet-context.js';
 

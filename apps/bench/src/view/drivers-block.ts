@@ -3,7 +3,7 @@ import type { BearingDriverOutput, DriverSearchOutput } from '@seatwright/core/h
 import type { DriverDraw } from '../beside/bench-drivers.js';
 import { withPlaceAlone } from '../document/places.js';
 import { withoutUnfinished } from '../document/without-unfinished.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 import type { SheetContext } from './sheet-context.js';
 
 interface Block {

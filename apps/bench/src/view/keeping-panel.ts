@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { isHindered, type KeepingState } from '../keeping/keeper.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 
 interface KeepingActions {
   saveFile(): void;

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { outlineOf, type MachineOutline, type PositionOutline, type ShaftOutline } from '../document/outline.js';
 import type { Place } from '../document/places.js';
 import { copyMark, titleOf, type KeptSheet } from '../keeping/kept-sheets.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 import { shaftLine } from './shaft-line.js';
 
 /** When a position is due, in one line. */

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { measuredSize, type Readings } from '@seatwright/core/measure';
-import { writeValue } from '@seatwright/core/wording';
+import { wordFor, writeValue, type WritingStyle } from '@seatwright/core/wording';
 import { positionPath } from '../document/places.js';
 import { listAt, textAt, valueAt, type Path } from '../document/raw-document.js';
 import { keyOf, wordOf, type Scope } from '../form/entry.js';
@@ -10,7 +10,8 @@ import { renderEntry } from '../form/render-entry.js';
 import { renderList } from '../form/render-list.js';
 import { renderReadings } from '../form/render-readings.js';
 import { measureLine } from '../sheet/summaries.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
+import { sentences } from '../words/sentences.js';
 import { renderBlock } from './block.js';
 import { faultOf, filePathOf, situationOfSeal, type SheetContext } from './sheet-context.js';
 
@@ -22,7 +23,7 @@ export function measureBlock(context: SheetContext): TemplateResult {
     heading: words.blocks.measure,
     line: toBegin.length > 0 ? `${toBegin.length} ${words.missing}` : seal === null ? '' : measureLine(seal, style),
     isOpen: true,
-    content: html`${toBegin.length > 0 ? html`<p class="begin">${words.begin}</p>` : nothing} ${groups.filter((group) => isShown(group.name, context)).map((group) => renderGroup(group, context))} ${context.bearingPart === null ? addBearing(context) : nothing}`,
+    content: html`${toBegin.length > 0 ? html`<p class="begin">${words.begin}</p>` : nothing} ${groups().filter((group) => isShown(group.name, context)).map((group) => renderGroup(group, context))} ${context.bearingPart === null ? addBearing(context) : nothing}`,
   });
 }
 
@@ -58,7 +59,7 @@ function special(name: GroupName, where: 'first' | 'last' | 'more', context: She
     case 'shaft first':
       return context.sealParts.length === 0 ? nothing : renderReadings('position', 'shaft.readings', words.readings.shaft, 'outside', context);
     case 'shaft last':
-      return renderList(obstacleForm, words.add.obstacle, words.unfinished, context);
+      return renderList(obstacleForm(), words.add.obstacle, words.unfinished, context);
     case 'bore first':
       return context.sealParts.length === 0 ? nothing : renderReadings('position', 'bore.readings', words.readings.bore, 'inside', context);
     case 'bearing last':
@@ -66,9 +67,9 @@ function special(name: GroupName, where: 'first' | 'last' | 'more', context: She
     case 'seal more':
       return renderReadings('seal', 'outsideReadings', words.readings.seal, 'outside', context);
     case 'place last':
-      return html`${seatKindIn(context) === 'depth' ? renderEntry(seatDepth, context) : nothing}${renderOldDepths(words.oldDepth, context)}`;
+      return html`${seatKindIn(context) === 'depth' ? renderEntry(seatDepth(), context) : nothing}${renderOldDepths(words.oldDepth, context)}`;
     case 'tools last':
-      return html`${renderList(toolForm, words.add.tool, words.unfinishedTool, context)}${ownTools(context)}`;
+      return html`${renderList(toolForm(), words.add.tool, words.unfinishedTool, context)}${ownTools(context)}`;
     default:
       return nothing;
   }
@@ -117,7 +118,7 @@ function groupLine(name: GroupName, context: SheetContext): string {
     }
     case 'place': {
       const facing = text('position', 'lipFacing');
-      return some(seatKindIn(context) === 'depth' ? fillDepth(text('position', 'seat.depthMm')) : text('position', 'seat.kind'), facing === '' ? '' : `${words.lip} ${facing}`, behindLine(text('position', 'behind'), text('position', 'clearBehindMm')));
+      return some(seatKindIn(context) === 'depth' ? fillDepth(text('position', 'seat.depthMm')) : seatWord(seatKindIn(context)), facing === '' ? '' : `${words.lip} ${wordOf(facing)}`, behindLine(wordOf(text('position', 'behind')), text('position', 'clearBehindMm')));
     }
     case 'shaft':
       return some(readingsLine('shaft.readings', 'outside', context));
@@ -127,7 +128,7 @@ function groupLine(name: GroupName, context: SheetContext): string {
       return some(text('bearing', 'designation'), [text('bearing', 'shaftClass'), text('bearing', 'housingClass')].filter((part) => part !== '').join(' / '));
     case 'running': {
       const speed = text('position', 'running.speedRpm');
-      return some(speed === '' ? '' : /[a-z]/iu.test(speed) ? speed : `${speed} rpm`, wordOf(text('position', 'running.fluid')), temperatureLine(situationOfSeal(outcome)?.running?.fluidTemperatureC));
+      return some(speed === '' ? '' : /[a-z]/iu.test(speed) ? speed : `${speed} ${context.style.units?.['rpm'] ?? 'rpm'}`, wordOf(text('position', 'running.fluid')), temperatureLine(situationOfSeal(outcome)?.running?.fluidTemperatureC, context.style));
     }
     case 'tools': {
       const count = listAt(document, ['toolsAtHand']).length;
@@ -152,8 +153,12 @@ function readingsLine(path: string, measures: 'outside' | 'inside', context: She
   }
 }
 
-function temperatureLine(valueC: number | undefined): string {
-  return valueC === undefined ? '' : writeValue('valueC', valueC);
+function temperatureLine(valueC: number | undefined, style: WritingStyle): string {
+  return valueC === undefined ? '' : writeValue('valueC', valueC, style);
+}
+
+function seatWord(kind: string): string {
+  return kind === 'flush' || kind === 'shoulder' ? words.seats[kind] : '';
 }
 
 function fillDepth(depth: string): string {
@@ -165,13 +170,13 @@ function behindLine(behind: string, room: string): string {
 }
 
 function materialName(id: string): string {
-  const choices = groups.find((group) => group.name === 'bore')?.entries.find((entry) => entry.path === 'bore.material')?.entry;
+  const choices = groups().find((group) => group.name === 'bore')?.entries.find((entry) => entry.path === 'bore.material')?.entry;
   return choices?.kind === 'choice' ? (choices.choices.find(({ value }) => value === id)?.word ?? id) : id;
 }
 
 /** What an entry is called in the form; '' when the form has no such entry. */
 export function nameOfKey(key: string): string {
-  const found = groups.flatMap(({ entries, more }) => [...entries, ...more]).find((entry) => keyOf(entry) === key);
+  const found = groups().flatMap(({ entries, more }) => [...entries, ...more]).find((entry) => keyOf(entry) === key);
   return found === undefined ? '' : found.label.charAt(0).toLowerCase() + found.label.slice(1);
 }
 
@@ -179,7 +184,7 @@ export function nameOfKey(key: string): string {
 export function faultElsewhere(context: SheetContext): string {
   const { fault } = context;
   if (fault === null) return '';
-  const shown = groups.flatMap(keysOf).some((key) => faultOf(key, context) !== '');
-  return shown ? '' : fault.message;
+  const shown = groups().flatMap(keysOf).some((key) => faultOf(key, context) !== '');
+  return shown ? '' : wordFor(fault.message, sentences);
 }
 

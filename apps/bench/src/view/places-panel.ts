@@ -3,7 +3,7 @@ import { withMachine, withoutMachine, withoutPosition, withPosition, withShaftRe
 import { outlineOf, type MachineOutline, type PositionOutline, type ShaftOutline } from '../document/outline.js';
 import { machinePath, positionPath, type Place } from '../document/places.js';
 import type { Json, JsonObject, Path } from '../document/raw-document.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 import { shaftLine } from './shaft-line.js';
 
 interface PlacesState {

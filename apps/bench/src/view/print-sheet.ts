@@ -1,7 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { english, type SheetBlock, type SheetItem } from '@seatwright/core/wording';
-import { words } from '../words.js';
+import { type SheetBlock, type SheetItem } from '@seatwright/core/wording';
+import { words } from '../words/index.js';
 import { documentOf } from './document-of.js';
+import { sentences } from '../words/sentences.js';
 import { sectionView } from './section-view.js';
 import type { SheetContext } from './sheet-context.js';
 
@@ -18,10 +19,10 @@ export function printSheet(context: SheetContext): TemplateResult | typeof nothi
   const document = documentOf(output, style);
   const title = document.find((block) => block.kind === 'title');
   const rest = document.filter((block) => block.kind !== 'title' && block.kind !== 'verdict');
-  const small = rest.findIndex((block) => block.kind === 'heading' && (block.text === english.labels['assumed'] || block.text === english.labels['notChecked'] || block.text === english.labels['sources']));
+  const small = rest.findIndex((block) => block.kind === 'heading' && (block.text === sentences.labels['assumed'] || block.text === sentences.labels['notChecked'] || block.text === sentences.labels['sources']));
   const end = small < 0 ? rest.length : small;
   const sections = inSections(withShortRepeats(rest.slice(0, end)));
-  const isHeaded = (label: string) => (section: readonly SheetBlock[]) => section[0]?.kind === 'heading' && section[0].text.startsWith(english.labels[label] ?? label);
+  const isHeaded = (label: string) => (section: readonly SheetBlock[]) => section[0]?.kind === 'heading' && section[0].text.startsWith(sentences.labels[label] ?? label);
   const isOneSeal = output.parts.filter((part) => part.kind === 'seal').length === 1;
   const beside = isOneSeal ? sections.filter(isHeaded('sizes')) : [];
   const signing = sections.filter(isHeaded('due'));
@@ -69,19 +70,18 @@ function withShortRepeats(blocks: readonly SheetBlock[]): readonly SheetBlock[] 
   return blocks.map((block) => (block.kind === 'list' && block.isNumbered ? { ...block, items: block.items.map(once) } : block));
 }
 
-const effect = new RegExp(`; ${english.labels['changes'] ?? ''} .*$`, 'u');
-
 /** Assumptions and sources on paper, those held alike together: the mark stands once before them instead of in each. */
 function byHowHeld(blocks: readonly SheetBlock[]): readonly SheetBlock[] {
-  const marks = ['memoryMark', 'practiceMark', 'computedMark', 'pageMark'].map((key) => english.labels[key] ?? key);
+  const effect = new RegExp(`; ${sentences.labels['changes'] ?? ''} .*$`, 'u');
+  const marks = ['memoryMark', 'practiceMark', 'computedMark', 'pageMark'].map((key) => sentences.labels[key] ?? key);
   return blocks.map((block, i) => {
     const heading = blocks[i - 1];
-    const isMarked = heading?.kind === 'heading' && (heading.text === english.labels['sources'] || heading.text === english.labels['assumed']);
+    const isMarked = heading?.kind === 'heading' && (heading.text === sentences.labels['sources'] || heading.text === sentences.labels['assumed']);
     if (!isMarked || block.kind !== 'list') return block;
     const groups = new Map<string, string[]>();
     for (const { text: whole } of block.items) {
       // What an assumption changes is told on the screen; paper names the value.
-      const text = heading.text === english.labels['assumed'] ? whole.replace(effect, '') : whole;
+      const text = heading.text === sentences.labels['assumed'] ? whole.replace(effect, '') : whole;
       const held = marks.find((mark) => text.includes(` (${mark})`)) ?? '';
       groups.set(held, [...(groups.get(held) ?? []), (held === '' ? text : text.replace(` (${held})`, '')).replace(/\.$/u, '')]);
     }
@@ -113,7 +113,7 @@ function renderBlockOnPaper(block: SheetBlock): TemplateResult | typeof nothing 
       if (block.isSmall) return html`<p>${block.items.map(({ text }) => text.replace(/\.$/u, '')).join(' · ')}</p>`;
       return block.isNumbered ? html`<ol>${block.items.map(renderItem)}</ol>` : unnumbered(block.items);
     case 'table':
-      return block.columns[0] === english.labels['nearMiss'] ? nothing : renderTable({ ...block, rows: block.columns[0] === english.labels['candidate'] ? block.rows.slice(0, shownRows) : block.rows });
+      return block.columns[0] === sentences.labels['nearMiss'] ? nothing : renderTable({ ...block, rows: block.columns[0] === sentences.labels['candidate'] ? block.rows.slice(0, shownRows) : block.rows });
     case 'blanks':
       return html`<dl class="blanks">${block.rows.map(({ label, count }) => html`<dt>${label}</dt><dd>${Array.from({ length: count }, () => html`<span></span>`)}</dd>`)}</dl>`;
   }

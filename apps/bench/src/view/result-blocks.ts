@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { JobSheetOutput } from '@seatwright/core/job';
-import { bearingBlocks, editionText, english, type SheetBlock, type WritingStyle } from '@seatwright/core/wording';
+import { bearingBlocks, editionText, type SheetBlock, type WritingStyle } from '@seatwright/core/wording';
 import { decideLine, dueLine, putInLine, takeOutLine } from '../sheet/summaries.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
+import { sentences } from '../words/sentences.js';
 import { renderBlock } from './block.js';
 import { documentOf } from './document-of.js';
 import { renderTable } from './print-sheet.js';
@@ -13,7 +14,7 @@ import { shelfBlock } from './shelf-block.js';
 import type { SheetContext } from './sheet-context.js';
 
 /** Stands where a plan would stand; why is said among the findings. */
-const notComputed = html`<p>${words.notComputed}</p>`;
+const notComputed = () => html`<p>${words.notComputed}</p>`;
 
 /** Does it suit: the findings, the sizes behind them, and the working when asked for. */
 export function decideBlock(context: SheetContext, working: TemplateResult | typeof nothing): TemplateResult {
@@ -49,7 +50,7 @@ export function takeOutBlock(context: SheetContext): TemplateResult {
     isOpen: false,
     isStale,
     opened: () => { actions.showMode('taking out'); },
-    content: seal.extraction === null ? notComputed : html`<seat-findings .findings=${seal.extraction.findings} .writing=${style}></seat-findings>
+    content: seal.extraction === null ? notComputed() : html`<seat-findings .findings=${seal.extraction.findings} .writing=${style}></seat-findings>
       <seat-plan .steps=${seal.extraction.steps} .writing=${style}></seat-plan>${bearingPlan(output, 'removal', style)}`,
   });
 }
@@ -68,11 +69,11 @@ export function putInBlock(context: SheetContext): TemplateResult {
     isStale,
     opened: () => { actions.showMode('as driven'); },
     content: html`${bearingPlan(output, 'fitting', style)}${bearingDrivers(context)}<h3>${words.driver}</h3>
-      ${seal.driver === null ? notComputed : html`<seat-driver-choices .search=${seal.driver} chosen=${driver?.name ?? ''} .writing=${style} @seat-driver=${(event: CustomEvent<{ readonly name: string }>) => { actions.chooseDriver(event.detail.name); }}></seat-driver-choices>`}
+      ${seal.driver === null ? notComputed() : html`<seat-driver-choices .search=${seal.driver} chosen=${driver?.name ?? ''} .writing=${style} @seat-driver=${(event: CustomEvent<{ readonly name: string }>) => { actions.chooseDriver(event.detail.name); }}></seat-driver-choices>`}
       ${driversBlock({ search: seal.driver, situation: seal.situation, context, drawn: driver?.name ?? '', draw: (name) => { actions.chooseDriver(name); } })}
       <h3>${words.seating}</h3>
       ${findings.length === 0 ? nothing : html`<seat-findings .findings=${findings} .writing=${style}></seat-findings>`}
-      ${seal.seating === null ? notComputed : html`<seat-plan .steps=${seal.seating.steps} .writing=${style}></seat-plan>`}`,
+      ${seal.seating === null ? notComputed() : html`<seat-plan .steps=${seal.seating.steps} .writing=${style}></seat-plan>`}`,
   });
 }
 
@@ -80,7 +81,7 @@ export function putInBlock(context: SheetContext): TemplateResult {
 export function proveBlock({ output, style, isStale }: SheetContext): TemplateResult {
   if (output === null) return renderBlock({ id: 'prove', heading: words.blocks.prove, line: words.noResult, isOpen: false, content: nothing });
   const document = documentOf(output, style);
-  const due = document.findIndex((block) => block.kind === 'heading' && block.text === english.labels['due']);
+  const due = document.findIndex((block) => block.kind === 'heading' && block.text === sentences.labels['due']);
   const dueText = document[due + 1];
   const blanks = document.find((block) => block.kind === 'blanks');
   return renderBlock({
@@ -102,13 +103,13 @@ export function smallPrint({ output, style }: SheetContext): TemplateResult | ty
   if (output === null) return nothing;
   const document = documentOf(output, style);
   const sections = ['assumed', 'notChecked', 'sources'].flatMap((label) => {
-    const at = document.findIndex((block) => block.kind === 'heading' && block.text === english.labels[label]);
+    const at = document.findIndex((block) => block.kind === 'heading' && block.text === sentences.labels[label]);
     const list = document[at + 1];
-    return at < 0 || list?.kind !== 'list' ? [] : [{ heading: english.labels[label] ?? label, items: list.items }];
+    return at < 0 || list?.kind !== 'list' ? [] : [{ heading: sentences.labels[label] ?? label, items: list.items }];
   });
   return html`<section class="small-print" aria-label=${words.blocks.small}>
     ${sections.map(({ heading, items }) => html`<h2>${heading}</h2><ul>${items.map(({ text }) => html`<li>${text}</li>`)}</ul>`)}
-    <p>${english.labels['advises'] ?? ''} ${editionText(output, english)}</p>
+    <p>${sentences.labels['advises'] ?? ''} ${editionText(output, sentences)}</p>
   </section>`;
 }
 
@@ -132,12 +133,12 @@ function bearingNames(output: JobSheetOutput): string {
 function bearingTables({ output, style }: SheetContext): TemplateResult | typeof nothing {
   if (output === null) return nothing;
   const bearings = output.parts.filter((part) => part.kind === 'bearing');
-  return bearings.length === 0 ? nothing : html`${bearings.flatMap((part) => bearingBlocks(part, english, style)).map((block) => (block.kind === 'heading' ? html`<h3>${block.text}</h3>` : block.kind === 'table' ? renderTable(block) : block.kind === 'paragraph' ? html`<p>${block.text}</p>` : nothing))}`;
+  return bearings.length === 0 ? nothing : html`${bearings.flatMap((part) => bearingBlocks(part, sentences, style)).map((block) => (block.kind === 'heading' ? html`<h3>${block.text}</h3>` : block.kind === 'table' ? renderTable(block) : block.kind === 'paragraph' ? html`<p>${block.text}</p>` : nothing))}`;
 }
 
 function sizeTables({ output, style }: SheetContext): readonly Extract<SheetBlock, { kind: 'table' }>[] {
   if (output === null) return [];
   const document = documentOf(output, style);
-  const end = document.findIndex((block) => block.kind === 'heading' && block.text.startsWith(english.labels['findings'] ?? ''));
+  const end = document.findIndex((block) => block.kind === 'heading' && block.text.startsWith(sentences.labels['findings'] ?? ''));
   return document.slice(0, Math.max(0, end)).filter((block) => block.kind === 'table');
 }

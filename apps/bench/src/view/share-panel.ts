@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 
 /** What came of the wish to share: a link, or none because it would be too long. */
 export type Shared = { readonly link: string } | 'too long';

@@ -1,6 +1,6 @@
 import type { BearingOutcome, JobSheetOutput, SealOutcome } from '@seatwright/core/job';
 import type { Situation } from '@seatwright/core/seal';
-import type { WritingStyle } from '@seatwright/core/wording';
+import { wordFor, type WritingStyle } from '@seatwright/core/wording';
 import type { BearingPusher, SectionBearing } from '@seatwright/elements/seat-bearing-section.js';
 import type { SectionDriver, SectionMode, SectionSituation } from '@seatwright/elements/seat-section.js';
 import { machinePath, positionPath, type NamedPlace, type Place } from '../document/places.js';
@@ -8,6 +8,7 @@ import { valueAt, type Json, type JsonObject, type Path } from '../document/raw-
 import { pathOf } from '../document/raw-document.js';
 import type { Entry } from '../form/entry.js';
 import type { SheetFault } from '../sheet/compute-sheet.js';
+import { sentences } from '../words/sentences.js';
 
 /** Everything that the blocks of one open sheet are drawn from. */
 export interface SheetContext {
@@ -87,7 +88,7 @@ export function filePathOf({ scope, path }: Pick<Entry, 'scope' | 'path'>, { doc
 /** The fault of a field, in words; '' when it has none. */
 export function faultOf(key: string, { fault }: Pick<SheetContext, 'fault'>): string {
   if (fault === null || !(fault.key === key || fault.key.startsWith(`${key}.`) || fault.key.startsWith(`${key}[`))) return '';
-  const text = fault.message.replace(/^[\w.[\]]*: /u, '');
+  const text = wordFor(fault.message.replace(/^[\w.[\]]*: /u, ''), sentences);
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }
 

@@ -1,10 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
-import { english } from '@seatwright/core/wording';
 import type { GoTo } from '@seatwright/elements/seat-verdict.js';
 import { positionPath } from '../document/places.js';
 import { textAt } from '../document/raw-document.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
+import { sentences } from '../words/sentences.js';
 import { drawingPane, drawingStrip } from './drawing-pane.js';
 import { faultElsewhere, measureBlock, nameOfKey } from './measure-block.js';
 import { decideBlock, proveBlock, putInBlock, smallPrint, takeOutBlock } from './result-blocks.js';
@@ -29,7 +29,7 @@ function titleOf(context: SheetContext): TemplateResult {
   const value = `${place.machine}.${place.position}`;
   const isOneMachine = places.every(({ machine }) => machine === places[0]?.machine);
   return html`<header class="title">
-    <p class="kind">${english.labels['title'] ?? ''}</p>
+    <p class="kind">${sentences.labels['title'] ?? ''}</p>
     ${context.output === null ? nothing : html`<seat-verdict class="at-head" aria-hidden="true" compact ?stale=${context.isStale} .verdict=${context.output.verdict}></seat-verdict>`}
     <h1>${here?.machineName ?? ''}<span>${here?.positionName ?? ''}</span></h1>
     ${places.length < 2
@@ -53,10 +53,10 @@ function partName(document: SheetContext['document'], place: SheetContext['place
 function verdictOf(context: SheetContext): TemplateResult {
   const { output, style, isStale, fault, toBegin, actions } = context;
   const elsewhere = faultElsewhere(context);
-  return html`<section class="verdict" aria-label=${english.labels['verdict'] ?? ''} aria-live="polite">
+  return html`<section class="verdict" aria-label=${sentences.labels['verdict'] ?? ''} aria-live="polite">
     ${toBegin.length === 0
       ? nothing
-      : html`<p class="begin"><button type="button" class="go" @click=${() => { actions.goTo(toBegin[0] ?? ''); }}>${words.beginWith}: ${words.beginNames[toBegin[0] ?? ''] ?? toBegin[0]}</button><span>${toBegin.length > 1 ? words.thenMore.replace('{count}', String(toBegin.length - 1)) : ''}</span></p>`}
+      : html`<p class="begin"><button type="button" class="go" @click=${() => { actions.goTo(toBegin[0] ?? ''); }}>${words.beginWith}: ${(words.beginNames as Readonly<Record<string, string>>)[toBegin[0] ?? ''] ?? toBegin[0]}</button><span>${toBegin.length > 1 ? words.thenMore.replace('{count}', String(toBegin.length - 1)) : ''}</span></p>`}
     ${output === null
       ? nothing
       : html`<seat-verdict .verdict=${output.verdict} .findings=${context.same('findings', output.parts.flatMap((part) => part.findings))} .nextReading=${isStale ? null : output.nextReading} next-name=${nameOfKey(output.nextReading ?? '')} ?stale=${isStale} .writing=${style}></seat-verdict>`}

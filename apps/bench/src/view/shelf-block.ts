@@ -3,7 +3,7 @@ import { positionPath } from '../document/places.js';
 import { valueAt, type Path } from '../document/raw-document.js';
 import { sealFromRow } from '../shelf/seal-from-row.js';
 import type { ShelfChoice } from '../shelf/bench-shelf.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
 import { situationOfSeal, type SheetContext } from './sheet-context.js';
 
 /** Which seal of a list would suit here: folded, and fetched when it is opened. */

@@ -4,7 +4,8 @@ import type { BackupContents } from '../keeping/backup.js';
 import type { Hindrance, SetAside } from '../keeping/device-store.js';
 import type { KeptSheet } from '../keeping/kept-sheets.js';
 import { samples, type Sample } from '../samples.js';
-import { words } from '../words.js';
+import { words } from '../words/index.js';
+import { currentLanguage, languageNames, languages, type Language } from '../words/language.js';
 import { keptMachines, type DueLine } from './kept-machines.js';
 
 /** What the first screen knows. */
@@ -27,6 +28,7 @@ interface StartState {
   readonly isEmpty: boolean;
   /** How many tubes and sockets of one's own are noted. */
   readonly ownCount: number;
+  readonly language: Language;
 }
 
 interface StartActions {
@@ -44,12 +46,16 @@ interface StartActions {
   putBack(): void;
   dropAside(): void;
   goBack(): void;
+  speak(language: Language): void;
 }
 
 /** The first screen: a way back to the open sheet, a way to start one. */
-export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kept, due, hindrance, backup, aside, isEmpty, ownCount }: StartState, actions: StartActions): TemplateResult {
+export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kept, due, hindrance, backup, aside, isEmpty, ownCount, language }: StartState, actions: StartActions): TemplateResult {
   return html`<main class="start" aria-busy=${isOpening ? 'true' : 'false'}>
-    <p class="wordmark"><img src="./icon.svg" alt="" width="32" height="32" />${words.name}</p>
+    <div class="above">
+      <p class="wordmark"><img src="./icon.svg" alt="" width="32" height="32" />${words.name}</p>
+      <p class="languages" role="group" aria-label=${words.language.choose}>${languages.map((one) => html`<button type="button" class="plain" lang=${one} aria-pressed=${one === language ? 'true' : 'false'} @click=${() => { actions.speak(one); }}>${languageNames[one]}</button>`)}</p>
+    </div>
     <h1>${words.start.heading}</h1>
     <p class="claim">${words.claim}</p>
     ${fault === '' ? nothing : html`<p class="fault" role="alert">${fault}</p>`}
@@ -59,7 +65,7 @@ export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kep
     ${aside === null ? nothing : setAside(aside, actions)}
     ${arrivedTitle === null ? nothing : html`<section class="arrived" aria-label=${words.share.came}><h2>${words.share.came}</h2><button type="button" class="shelf main-way" @click=${() => { actions.openArrived(); }}><strong>${words.share.open}</strong><span>${arrivedTitle}</span></button><p><button type="button" class="plain" @click=${() => { actions.leaveArrived(); }}>${words.share.leave}</button></p></section>`}
     ${openTitle === null ? nothing : html`<button type="button" class="shelf main-way" @click=${() => { actions.goBack(); }}><strong>${words.start.continue}</strong><span>${openTitle}</span></button>`}
-    ${kept.length === 0 ? nothing : html`<h2>${words.start.kept}</h2><ul class="kept">${kept.map((sheet) => keptMachines(sheet, `${words.start.changed} ${dayOf(sheet.changedAt)}`, (place) => due.get(sheet.id)?.get(placeKey(place)), actions))}</ul>`}
+    ${kept.length === 0 ? nothing : html`<h2>${words.start.kept}</h2><ul class="kept">${kept.map((sheet) => keptMachines(sheet, `${words.start.changed} ${dayOf(sheet.changedAt, language)}`, (place) => due.get(sheet.id)?.get(placeKey(place)), actions))}</ul>`}
     ${isEmpty ? nothing : html`<div class="shelves"><button type="button" class="shelf" @click=${() => { actions.backUp(); }}><strong>${words.backup.make}</strong><span>${words.backup.says}</span></button></div>`}
     <h2>${words.start.own}</h2>
     <div class="shelves">
@@ -68,7 +74,7 @@ export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kep
       <button type="button" class="shelf" @click=${() => { actions.showOwnTools(); }}><strong>${words.tools.short}</strong><span>${ownCount === 0 ? words.tools.shortEmpty : words.tools.shortSays.replace('{count}', String(ownCount))}</span></button>
     </div>
     <h2>${words.start.samples}</h2>
-    <div class="shelves">${samples.map((sample) => html`<button type="button" class="shelf" @click=${() => { actions.openSample(sample); }}><strong>${sample.title}</strong><span>${sample.says}</span></button>`)}</div>
+    <div class="shelves">${samples.map((sample) => html`<button type="button" class="shelf" @click=${() => { actions.openSample(sample); }}><strong>${words.samples[sample].title}</strong><span>${words.samples[sample].says}</span></button>`)}</div>
     <footer><p>${words.advises}</p><p>${hindrance === null ? words.stays : hindrance === 'refused' || hindrance === 'no room' ? words.staysNowhere : ''}</p></footer>
   </main>`;
 }
@@ -86,7 +92,7 @@ function backupAsked({ madeOn, sheets, tools }: BackupContents, actions: StartAc
 
 /** What a restored backup took the place of, and the way back. */
 function setAside({ sheets, tools, setAsideAt }: SetAside, actions: StartActions): TemplateResult {
-  return html`<p class="aside ways"><span>${counted(words.backup.aside, sheets.length, tools.length).replace('{date}', dayOf(setAsideAt))}</span>
+  return html`<p class="aside ways"><span>${counted(words.backup.aside, sheets.length, tools.length).replace('{date}', dayOf(setAsideAt, currentLanguage()))}</span>
     <button type="button" class="plain" @click=${() => { actions.putBack(); }}>${words.backup.putBack}</button>
     <button type="button" class="plain" @click=${() => { actions.dropAside(); }}>${words.backup.dropAside}</button></p>`;
 }
@@ -95,7 +101,7 @@ function counted(text: string, sheetCount: number, toolCount: number): string {
   return text.replace('{sheets}', String(sheetCount)).replace('{tools}', String(toolCount));
 }
 
-/** The day of a change, as this device writes days. */
-function dayOf(time: number): string {
-  return new Date(time).toLocaleDateString(undefined, { dateStyle: 'medium' });
+/** The day of a change, as the language writes days. English is written in many ways: as this device does. */
+function dayOf(time: number, language: Language): string {
+  return new Date(time).toLocaleDateString(language === 'en' ? undefined : language, { dateStyle: 'medium' });
 }

@@ -7,6 +7,9 @@ export interface FindingWords {
 /** All sentences of one language, by code. Placeholders: `{lipTravelKm}` takes the parameter of that name. */
 export interface Catalogue {
   readonly language: string;
+  /** How numbers are marked, and what units are called where the language has another name for them: `rpm`, `days` … */
+  readonly decimalMark: '.' | ',';
+  readonly units: Readonly<Record<string, string>>;
   readonly findings: Readonly<Record<string, FindingWords>>;
   /** Steps of a plan: what the hands do. */
   readonly steps: Readonly<Record<string, string>>;
@@ -23,4 +26,12 @@ export interface Catalogue {
   readonly labels: Readonly<Record<string, string>>;
   /** Words that stand for values: `metal-case`, `engine-oil`, `does not suit` … */
   readonly values: Readonly<Record<string, string>>;
+  /**
+   * What stands in tables, working and errors in English: instruments, materials, sources, clauses, reasons. English needs none.
+   * `…` stands for anything: `'pilot hole for …'`.
+   */
+  readonly names: Readonly<Record<string, string>>;
 }
+
+/** The same words in another language: every one of them, and no other. */
+export type SameWords<T> = T extends string ? string : { readonly [K in keyof T]: SameWords<T[K]> };

@@ -1,5 +1,6 @@
 import type { Catalogue } from './catalogue.js';
 import { plainStyle, writeValue, type WritingStyle } from './write-value.js';
+import { wordFor } from './word-for.js';
 
 const placeholder = /\{([A-Za-z][A-Za-z0-9]*)(?:\|([^{}|]*)\|([^{}|]*))?\}/g;
 
@@ -18,8 +19,13 @@ export function fill(
     const value = parameters[name];
     if (value === undefined) return whole;
     if (one !== undefined && many !== undefined) return value === 1 ? one : many;
-    return typeof value === 'string' ? (catalogue.values[value] ?? value) : writeValue(name, value, style);
+    return typeof value === 'string' ? written(name, value, catalogue, style) : writeValue(name, value, style);
   });
+}
+
+/** A text parameter: a word of the catalogue, or a number that was written before (`raText`), with the mark of the language. */
+function written(name: string, value: string, catalogue: Catalogue, { decimalMark }: WritingStyle): string {
+  return name.endsWith('Text') && decimalMark === ',' ? value.replace('.', ',') : wordFor(value, catalogue);
 }
 
 /**

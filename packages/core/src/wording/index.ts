@@ -1,11 +1,13 @@
-export type { Catalogue, FindingWords } from './catalogue.js';
+export type { Catalogue, FindingWords, SameWords } from './catalogue.js';
 export { english } from './english/index.js';
+export { german } from './german/index.js';
 export { fill, placeholdersOf } from './fill.js';
 export { assumptionText, editionText, jobSheetDocument } from './job-sheet-document.js';
 export type { SheetBlock, SheetDocument, SheetItem, Tone } from './sheet-document.js';
 export { bearingBlocks } from './internal/bearing-blocks.js';
+export { wordFor } from './word-for.js';
 export { findingItem, markedFinding, stepItem, writeFinding } from './write-finding.js';
 export { writeHtml } from './write-html.js';
 export { writeMarkdown } from './write-markdown.js';
 export { writeText } from './write-text.js';
-export { plainStyle, nameInWords, unitOfName, writeValue, type WritingStyle } from './write-value.js';
+export { nameInWords, plainStyle, styleOf, unitOfName, valueInStyle, writeValue, type WritingStyle } from './write-value.js';

@@ -7,6 +7,7 @@ import { sizeBlocks } from './internal/size-blocks.js';
 import type { SheetBlock, SheetDocument, SheetItem } from './sheet-document.js';
 import { findingItem, stepItem, writeFinding } from './write-finding.js';
 import { plainStyle, writeValue, type WritingStyle } from './write-value.js';
+import { wordFor } from './word-for.js';
 
 /**
  * A job sheet in the order of the work, as blocks that any writer can print.
@@ -51,7 +52,7 @@ function verdictBlock(output: JobSheetOutput, catalogue: Catalogue, style: Writi
   const deciding = decisive.filter((finding) => finding.role === 'deciding');
   const because = (deciding.length > 0 ? deciding : decisive).slice(0, 2).map((finding) => writeFinding(finding, catalogue, style).says);
   const next = output.nextReading === null ? null : `${catalogue.labels['wouldDecide'] ?? ''}: ${catalogue.readings[output.nextReading] ?? output.nextReading}.`;
-  return { kind: 'verdict', verdict: output.verdict, word: catalogue.values[output.verdict] ?? output.verdict, because, next };
+  return { kind: 'verdict', verdict: output.verdict, word: wordFor(output.verdict, catalogue), because, next };
 }
 
 function sealBlocks(seal: SealOutcome, catalogue: Catalogue, style: WritingStyle, isNamed: boolean): readonly SheetBlock[] {
@@ -78,7 +79,7 @@ function dueText({ due }: JobSheetOutput, catalogue: Catalogue, style: WritingSt
   const label = (key: string) => catalogue.labels[key] ?? key;
   if (due.intervalHours === null) return catalogue.notChecked['service-interval'] ?? '';
   const hours = (value: number) => writeValue('valueHours', value, style);
-  const parts = [`${label('dueEvery')} ${hours(due.intervalHours)} (${label('dueFrom')}: ${catalogue.values[due.intervalFrom] ?? due.intervalFrom})`];
+  const parts = [`${label('dueEvery')} ${hours(due.intervalHours)} (${label('dueFrom')}: ${wordFor(due.intervalFrom, catalogue)})`];
   if (due.dueAtHours !== null) parts.push(`${label('dueAt')} ${hours(due.dueAtHours)}`);
   if (due.dueDate !== null) parts.push(`${label('dueDay')} ${due.dueDate}`);
   if (due.lipTravelKm !== null) parts.push(`${label('lipTravel')} ${writeValue('lipTravelKm', due.lipTravelKm, style)}`);
@@ -101,7 +102,7 @@ function smallPrint(output: JobSheetOutput, catalogue: Catalogue, style: Writing
   const marks: Readonly<Record<string, string>> = { memory: label('memoryMark'), practice: label('practiceMark'), computed: label('computedMark'), page: label('pageMark') };
   blocks.push(
     { kind: 'heading', text: label('sources') },
-    list(output.sources.map(({ title, clauses, held, id }) => `${title}${clauses === '' ? '' : `: ${clauses}`}${id === 'common-practice' ? '' : ` (${marks[held] ?? held})`}`)),
+    list(output.sources.map(({ title, clauses, held, id }) => `${wordFor(title, catalogue)}${clauses === '' ? '' : `: ${clauses.split('; ').map((clause) => wordFor(clause, catalogue)).join('; ')}`}${id === 'common-practice' ? '' : ` (${marks[held] ?? held})`}`)),
     { kind: 'paragraph', text: `${label('advises')} ${editionText(output, catalogue)}`, isSmall: true },
   );
   return blocks;
@@ -124,9 +125,9 @@ export function assumptionText({ name, value, upToValue, unit, source, effect }:
   // Expansion coefficients are written as handbooks do, in micrometres a metre and kelvin.
   const [factor, shownUnit] = unit === '1/K' ? [1e6, 'µm/(m·K)'] : [1, unit];
   const number = (n: number) => writeValue('plain', n * factor, style);
-  const shown = typeof value === 'string' ? (catalogue.values[value] ?? value) : upToValue === undefined || upToValue === value ? number(value) : `${number(value)} to ${number(upToValue)}`;
+  const shown = typeof value === 'string' ? wordFor(value, catalogue) : upToValue === undefined || upToValue === value ? number(value) : `${number(value)} ${catalogue.labels['to'] ?? ''} ${number(upToValue)}`;
   const held = source.held === 'memory' ? ` (${catalogue.labels['memoryMark'] ?? ''})` : source.held === 'practice' ? ` (${catalogue.labels['practiceMark'] ?? ''})` : '';
-  return `${word}: ${shown}${shownUnit === '' ? '' : ` ${shownUnit}`}${held}; ${catalogue.labels['changes'] ?? ''} ${catalogue.effects[effect] ?? effect}.`;
+  return `${word}: ${shown}${shownUnit === '' ? '' : ` ${style.units?.[shownUnit] ?? shownUnit}`}${held}; ${catalogue.labels['changes'] ?? ''} ${catalogue.effects[effect] ?? effect}.`;
 }
 
 function list(texts: readonly string[]): SheetBlock {

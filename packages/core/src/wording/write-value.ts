@@ -1,8 +1,20 @@
+import type { Catalogue } from './catalogue.js';
+
 /** How numbers are written. */
 export interface WritingStyle {
   /** `in` writes everything as inch shops do: inches and thou, °F, lbf, psi, lbf·ft, ft/min, miles. */
   readonly lengthUnit: 'mm' | 'in';
   readonly decimalMark: '.' | ',';
+  /** Units that the language calls otherwise, by their English name: `{ rpm: 'U/min' }`. */
+  readonly units?: Readonly<Record<string, string>>;
+}
+
+/**
+ * The style of a language.
+ * @example styleOf(english, 'in').lengthUnit // 'in'
+ */
+export function styleOf({ decimalMark, units }: Pick<Catalogue, 'decimalMark' | 'units'>, lengthUnit: WritingStyle['lengthUnit'] = 'mm'): WritingStyle {
+  return { lengthUnit, decimalMark, units };
 }
 
 export const plainStyle: WritingStyle = { lengthUnit: 'mm', decimalMark: '.' };
@@ -104,16 +116,26 @@ export function writeValue(name: string, value: number | string, style: WritingS
   if (inch !== undefined) {
     const shown = inch.of(value);
     const told = suffix === 'N' && Math.abs(shown) >= 100 ? Math.round(shown / 10) * 10 : shown;
-    return mark(trimmed(told, inch.decimals(Math.abs(shown))), style) + nbsp + inch.unit;
+    return mark(trimmed(told, inch.decimals(Math.abs(shown))), style) + nbsp + called(inch.unit, style);
   }
   if (suffix === 'N' && Math.abs(value) >= 1000) return mark(trimmed(value / 1000, Math.abs(value) >= 10_000 ? 0 : 1), style) + nbsp + 'kN';
   if (suffix === 'N' && Math.abs(value) >= 20) return mark(trimmed(Math.round(value / 10) * 10, 0), style) + nbsp + 'N';
-  if (suffix === 'Um' && (Math.abs(value) < 10 || isHalf(value))) return mark(trimmed(value, 1), style) + nbsp + unit;
-  if (suffix === 'Mm' && limit.test(name) && isHalf(value * 1000)) return mark(trimmed(value, 4), style) + nbsp + unit;
-  if (suffix === 'Nm' && Math.abs(value) < 1) return mark(trimmed(value, 3), style) + nbsp + unit;
-  if (suffix === 'Mpa' && Math.abs(value) >= 10) return mark(trimmed(value, 0), style) + nbsp + unit;
+  if (suffix === 'Um' && (Math.abs(value) < 10 || isHalf(value))) return mark(trimmed(value, 1), style) + nbsp + called(unit, style);
+  if (suffix === 'Mm' && limit.test(name) && isHalf(value * 1000)) return mark(trimmed(value, 4), style) + nbsp + called(unit, style);
+  if (suffix === 'Nm' && Math.abs(value) < 1) return mark(trimmed(value, 3), style) + nbsp + called(unit, style);
+  if (suffix === 'Mpa' && Math.abs(value) >= 10) return mark(trimmed(value, 0), style) + nbsp + called(unit, style);
   if (suffix === 'Deg') return mark(trimmed(value, decimals), style) + unit;
-  return mark(trimmed(value, decimals), style) + nbsp + unit;
+  return mark(trimmed(value, decimals), style) + nbsp + called(unit, style);
+}
+
+/**
+ * A value in the units of the style, unrounded, with the name of its unit there.
+ * @example valueInStyle('boreMm', 25.4, { lengthUnit: 'in', decimalMark: '.' }).value // 1
+ */
+export function valueInStyle(name: string, value: number, style: WritingStyle): { readonly value: number; readonly unit: string } {
+  const [suffix = '', unit = ''] = suffixes.find(([end]) => name.endsWith(end)) ?? [];
+  const inch = style.lengthUnit === 'in' ? inchUnits[suffix] : undefined;
+  return inch === undefined ? { value, unit: called(unit, style) } : { value: inch.of(value), unit: called(inch.unit, style) };
 }
 
 /** Half a micrometre, as the limits of js and JS have it: rounded, the limits would stand further apart or nearer than the tolerance. */
@@ -125,6 +147,10 @@ function trimmed(value: number, decimals: number): string {
   const text = value.toFixed(decimals);
   const short = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
   return short === '-0' ? '0' : short.replace('-', '−');
+}
+
+function called(unit: string, style: WritingStyle): string {
+  return style.units?.[unit] ?? unit;
 }
 
 function mark(text: string, style: WritingStyle): string {

@@ -7,6 +7,7 @@ import { signStyles } from '../internal/sign-styles.js';
 import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
+import { SpeaksPageLanguage } from '../words/speak.js';
 import { styles } from './choice-field.styles.js';
 
 export interface Choice {
@@ -48,6 +49,11 @@ export class SeatChoiceField extends LitElement {
   @property({ attribute: false }) words: ElementWords = englishWords;
 
   private readonly internals = this.attachInternals();
+
+  constructor() {
+    super();
+    new SpeaksPageLanguage(this);
+  }
 
   override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('value')) this.internals.setFormValue(this.value);

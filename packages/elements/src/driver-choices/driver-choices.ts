@@ -2,12 +2,13 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { DriverSearchOutput } from '@seatwright/core/handwork';
-import { english, plainStyle, writeFinding, writeValue, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
+import { english, plainStyle, wordFor, writeFinding, writeValue, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
 import { severityOfVerdict, severitySign } from '../internal/severity-sign.js';
 import { signStyles } from '../internal/sign-styles.js';
 import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
+import { SpeaksPageLanguage } from '../words/speak.js';
 import { styles } from './driver-choices.styles.js';
 
 type Candidate = DriverSearchOutput['candidates'][number];
@@ -37,6 +38,11 @@ export class SeatDriverChoices extends LitElement {
   /** In which unit and with which decimal mark numbers are written. */
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
 
+  constructor() {
+    super();
+    new SpeaksPageLanguage(this, english);
+  }
+
   override render(): TemplateResult {
     const words = this.words.choices;
     if (this.search === null) return html`<p>${words.none}</p>`;
@@ -64,7 +70,7 @@ export class SeatDriverChoices extends LitElement {
     const span = ({ low, high }: { readonly low: number; readonly high: number }) => (low === high ? this.mm(low) : `${this.bare(low)} – ${this.mm(high)}`);
     return html`<label class="card">
       <input type="radio" name="driver" .checked=${live(name === this.chosen)} @change=${() => { this.choose(name); }} />
-      <div class="name">${name}</div>
+      <div class="name">${wordFor(name, this.catalogue)}</div>
       <div class="origin">${severitySign(severityOfVerdict(verdict))}<span>${this.catalogue.values[verdict] ?? verdict}, ${origin === 'own' ? words.own : words.standard}</span></div>
       <div class="row"><span>${words.meets}</span><strong>${words.roles[role]}</strong></div>
       <div class="row"><span>${words.outside}</span><strong>${span(outsideMm)}</strong></div>
@@ -73,7 +79,7 @@ export class SeatDriverChoices extends LitElement {
       ${margin(words.toShaft, candidate.clearanceToShaftMm)}
       ${margin(words.overRim, candidate.reachOverRimMm)}
       ${margin(words.ontoFace, candidate.reachOntoFaceMm)}
-      <div class="row"><span>${words.reserve}</span><strong>${reserveFactor === null ? '–' : `${reserveFactor >= 10 ? '> 10' : reserveFactor.toFixed(1)} ${words.times}`}</strong></div>
+      <div class="row"><span>${words.reserve}</span><strong>${reserveFactor === null ? '–' : words.times.replace('{count}', reserveFactor >= 10 ? '> 10' : writeValue('reserveFactor', Math.round(reserveFactor * 10) / 10, this.writing))}</strong></div>
     </label>`;
   }
 
@@ -89,7 +95,7 @@ export class SeatDriverChoices extends LitElement {
 
   private more(candidates: readonly Candidate[], count: number): TemplateResult {
     return html`<details><summary>${this.words.choices.more.replace('{count}', String(count))}</summary>
-      <ul class="misses">${candidates.map(({ name, verdict }) => html`<li><span>${name}</span><span>${this.catalogue.values[verdict] ?? verdict}</span></li>`)}</ul>
+      <ul class="misses">${candidates.map(({ name, verdict }) => html`<li><span>${wordFor(name, this.catalogue)}</span><span>${this.catalogue.values[verdict] ?? verdict}</span></li>`)}</ul>
     </details>`;
   }
 
@@ -118,7 +124,7 @@ export class SeatDriverChoices extends LitElement {
   private misses(nearMisses: DriverSearchOutput['nearMisses'], count: number): TemplateResult {
     const words = this.words.choices;
     return html`<details><summary>${words.nearMisses.replace('{shown}', String(nearMisses.length)).replace('{count}', String(count))}</summary>
-      <ul class="misses">${nearMisses.map(({ name, dimension, missMm }) => html`<li><span>${name}</span><span>${dimension === null ? '' : (words.dimensions[dimension] ?? dimension)}${missMm === null ? '' : ` ${words.missesBy} ${this.mm(missMm)}`}</span></li>`)}</ul>
+      <ul class="misses">${nearMisses.map(({ name, dimension, missMm }) => html`<li><span>${wordFor(name, this.catalogue)}</span><span>${dimension === null ? '' : (words.dimensions[dimension] ?? dimension)}${missMm === null ? '' : ` ${words.missesBy} ${this.mm(missMm)}`}</span></li>`)}</ul>
     </details>`;
   }
 

@@ -8,6 +8,7 @@ import { heldMark, sourceText } from '../internal/source-text.js';
 import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
+import { SpeaksPageLanguage } from '../words/speak.js';
 import { styles } from './findings.styles.js';
 
 const order: readonly Severity[] = ['bad', 'unknown', 'care', 'note', 'good'];
@@ -26,6 +27,11 @@ export class SeatFindings extends LitElement {
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
 
   @state() private isSourced = false;
+
+  constructor() {
+    super();
+    new SpeaksPageLanguage(this, english);
+  }
 
   override render(): TemplateResult {
     const sorted = this.distinct().sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));

@@ -1,13 +1,13 @@
 import type { SourceReference } from '@seatwright/core/result';
 import { sourceTitles } from '@seatwright/core/tables';
-import type { Catalogue } from '@seatwright/core/wording';
+import { wordFor, type Catalogue } from '@seatwright/core/wording';
 
 /** A source in one line: title, clause, and how it is held. */
 export function sourceText({ id, clause, held }: SourceReference, catalogue: Catalogue): string {
-  const title = sourceTitles[id] ?? id;
+  const title = wordFor(sourceTitles[id] ?? id, catalogue);
   const mark = heldMark(held, catalogue);
   const isPractice = id === 'common-practice';
-  return `${title}${clause === undefined ? '' : `, ${clause}`}${mark === '' || isPractice ? '' : ` · ${mark}`}`;
+  return `${title}${clause === undefined ? '' : `, ${wordFor(clause, catalogue)}`}${mark === '' || isPractice ? '' : ` · ${mark}`}`;
 }
 
 /** How a source is held, in words. */

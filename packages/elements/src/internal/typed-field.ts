@@ -2,8 +2,11 @@ import { html, LitElement, nothing, type PropertyValues, type TemplateResult } f
 import { property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { CalculationError } from '@seatwright/core/result';
+import { wordFor } from '@seatwright/core/wording';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
+import { plainNames, type NameCatalogue } from '../words/plain-names.js';
+import { SpeaksPageLanguage } from '../words/speak.js';
 import { fieldStyles, inlineStyles } from './field-styles.js';
 import { severitySign } from './severity-sign.js';
 import { signStyles } from './sign-styles.js';
@@ -38,6 +41,8 @@ export abstract class TypedField extends LitElement {
   @property({ type: Boolean, reflect: true }) disabled = false;
   /** The element's own words. */
   @property({ attribute: false }) words: ElementWords = englishWords;
+  /** Names of what stands in tables and errors in English. */
+  @property({ attribute: false }) catalogue: NameCatalogue = plainNames;
 
   /** Whether the row of keys is out. */
   @state() private hasKeysOut = false;
@@ -47,6 +52,11 @@ export abstract class TypedField extends LitElement {
   private readonly internals = this.attachInternals();
   private sent: number | string | undefined;
   private putKeysAway: ReturnType<typeof setTimeout> | undefined;
+
+  constructor() {
+    super();
+    new SpeaksPageLanguage(this, plainNames);
+  }
 
   /** What the text means, or throws a `CalculationError` that says what would be understood. */
   protected abstract understand(text: string): Understood;
@@ -134,7 +144,7 @@ export abstract class TypedField extends LitElement {
     try {
       return { kind: 'understood', understood: this.understand(text) };
     } catch (error) {
-      if (error instanceof CalculationError) return { kind: 'fault', message: plainMessage(error) };
+      if (error instanceof CalculationError) return { kind: 'fault', message: plainMessage(error, this.catalogue) };
       throw error;
     }
   }
@@ -167,7 +177,7 @@ export abstract class TypedField extends LitElement {
 }
 
 /** The message without the path in front and without what was received: the field shows both already. */
-export function plainMessage(error: CalculationError): string {
-  const body = error.message.replace(/^[\w.[\]]*: /u, '').replace(/, got .*$/su, '');
+export function plainMessage(error: CalculationError, catalogue: NameCatalogue): string {
+  const body = wordFor(error.message.replace(/^[\w.[\]]*: /u, '').replace(/, got .*$/su, ''), catalogue);
   return `${body.charAt(0).toUpperCase()}${body.slice(1)}.`;
 }

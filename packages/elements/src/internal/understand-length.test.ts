@@ -10,6 +10,14 @@ describe('what a length field makes of a text', () => {
     expect(understandLength('100 cm', 'mm', '.').shown).toBe('= 1000\u00a0mm');
   });
 
+  it('says inches in an inch field', () => {
+    expect(understandLength('1 1/8', 'in', '.').shown).toBe('= 1.125\u00a0in');
+    expect(understandLength('20 mm', 'in', ',').shown).toBe('= 0,7874\u00a0in');
+    expect(understandLength('0.75', 'in', '.').shown).toBe('in');
+    expect(understandLength('0.75 in', 'in', '.').shown).toBe('');
+    expect(understandLength('20 mm', 'mm', '.').shown).toBe('');
+  });
+
   it('stores a bare number of an inch field with its unit, since a document counts bare numbers as millimetres', () => {
     expect(understandLength('7/16', 'in', '.')).toMatchObject({ value: 11.1125, stored: '7/16 in' });
     expect(understandLength('0.5 in', 'in', '.').stored).toBe('0.5 in');

@@ -1,4 +1,5 @@
-import { parseLength, writeLength } from '@seatwright/core/quantity';
+import { parseLength } from '@seatwright/core/quantity';
+import { writeValue } from '@seatwright/core/wording';
 
 /** What a field makes of the text in it. */
 export interface Understood {
@@ -10,14 +11,13 @@ export interface Understood {
 }
 
 /**
- * What a length means and how to show it: the unit alone behind plain millimetres, the value where a unit or a fraction had to be read.
+ * What a length means and how to show it, in the unit of the field: the unit alone behind a plain number, the value where another unit or a fraction had to be read.
  * A number without a unit in an inch field is stored with its unit, since a document counts bare numbers as millimetres.
  */
 export function understandLength(text: string, defaultUnit: 'mm' | 'in', decimalMark: '.' | ','): Understood {
   const { valueMm } = parseLength(text, { defaultUnit });
   const hasOwnUnit = defaultUnit === 'mm' || parseLength(text, { defaultUnit: 'mm' }).valueMm === valueMm;
-  const short = (written: string) => written.replace(/([.,]\d*?)0+(?=\s)/u, '$1').replace(/[.,](?=\s)/u, '');
-  const mm = short(writeLength(valueMm, { decimalMark }));
-  const isPlain = defaultUnit === 'mm' && /^\s*\d+([.,]\d+)?\s*(mm)?\s*$/u.test(text);
-  return { value: valueMm, stored: hasOwnUnit ? text.trim() : `${text.trim()} in`, shown: isPlain ? (text.includes('mm') ? '' : 'mm') : `= ${mm}` };
+  const isPlain = /^\s*\d+([.,]\d+)?\s*(?:mm|in)?\s*$/u.test(text) && !text.includes(defaultUnit === 'mm' ? 'in' : 'mm');
+  const isNamed = text.includes(defaultUnit);
+  return { value: valueMm, stored: hasOwnUnit ? text.trim() : `${text.trim()} in`, shown: isPlain ? (isNamed ? '' : defaultUnit) : `= ${writeValue('lengthMm', valueMm, { lengthUnit: defaultUnit, decimalMark })}` };
 }

@@ -20,6 +20,10 @@ export class SeatLipSpeed extends ChartElement {
   /** Limits to be drawn, each with its name and where it comes from. */
   @property({ attribute: false }) limits: readonly LipLimit[] = [];
 
+  constructor() {
+    super(english);
+  }
+
   protected override data(): ChartOrWhy {
     return lipSpeedData(this.shaftDiameterMm, this.speedRpm, this.limits, this.words, this.catalogue, this.writing);
   }

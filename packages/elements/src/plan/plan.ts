@@ -7,6 +7,7 @@ import { signStyles } from '../internal/sign-styles.js';
 import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
+import { SpeaksPageLanguage } from '../words/speak.js';
 import { styles } from './plan.styles.js';
 
 /** Steps of work, numbered, each with its cautions beside it. */
@@ -21,6 +22,11 @@ export class SeatPlan extends LitElement {
   @property({ attribute: false }) words: ElementWords = englishWords;
   /** In which unit and with which decimal mark numbers are written. */
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
+
+  constructor() {
+    super();
+    new SpeaksPageLanguage(this, english);
+  }
 
   override render(): TemplateResult {
     if (this.steps.length === 0) return html`<p class="empty">${this.words.plan.empty}</p>`;

@@ -1,6 +1,7 @@
 import { property } from 'lit/decorators.js';
 import { parseAngle, parseForce, parseHours, parsePressure, parseRotationalSpeed, parseTemperature, writeNumber } from '@seatwright/core/quantity';
 import { invalidInput } from '@seatwright/core/result';
+import { styleOf, valueInStyle } from '@seatwright/core/wording';
 import { TypedField, type FieldReading } from '../internal/typed-field.js';
 import type { Understood } from '../internal/understand-length.js';
 
@@ -13,13 +14,13 @@ export interface QuantityChange {
   readonly stored: number | string | undefined;
 }
 
-const readers: Readonly<Record<Exclude<QuantityKind, 'number'>, { readonly unit: string; readonly decimals: number; readonly read: (text: string) => number; readonly keys: readonly string[] }>> = {
-  temperature: { unit: '°C', decimals: 1, read: (text) => parseTemperature(text).valueC, keys: ['−', '°C', '°F'] },
-  'rotational-speed': { unit: 'rpm', decimals: 1, read: (text) => parseRotationalSpeed(text).valueRpm, keys: [] },
-  pressure: { unit: 'MPa', decimals: 4, read: (text) => parsePressure(text).valueMpa, keys: ['−', 'bar', 'psi', 'kPa'] },
-  hours: { unit: 'h', decimals: 1, read: (text) => parseHours(text).valueHours, keys: [] },
-  force: { unit: 'N', decimals: 1, read: (text) => parseForce(text).valueN, keys: ['kN'] },
-  angle: { unit: '°', decimals: 3, read: (text) => parseAngle(text).valueDeg, keys: ['−'] },
+const readers: Readonly<Record<Exclude<QuantityKind, 'number'>, { readonly unit: string; readonly name: string; readonly decimals: number; readonly read: (text: string) => number; readonly keys: readonly string[] }>> = {
+  temperature: { unit: '°C', name: 'valueC', decimals: 1, read: (text) => parseTemperature(text).valueC, keys: ['−', '°C', '°F'] },
+  'rotational-speed': { unit: 'rpm', name: 'valueRpm', decimals: 1, read: (text) => parseRotationalSpeed(text).valueRpm, keys: [] },
+  pressure: { unit: 'MPa', name: 'valueMpa', decimals: 4, read: (text) => parsePressure(text).valueMpa, keys: ['−', 'bar', 'psi', 'kPa'] },
+  hours: { unit: 'h', name: 'valueHours', decimals: 1, read: (text) => parseHours(text).valueHours, keys: [] },
+  force: { unit: 'N', name: 'valueN', decimals: 1, read: (text) => parseForce(text).valueN, keys: ['kN'] },
+  angle: { unit: '°', name: 'valueDeg', decimals: 3, read: (text) => parseAngle(text).valueDeg, keys: ['−'] },
 };
 
 /**
@@ -31,6 +32,8 @@ export class SeatQuantityField extends TypedField {
   @property() quantity: QuantityKind = 'number';
   /** Unit of a plain number, shown behind it. */
   @property() unit = '';
+  /** In which units a quantity is told that was written in another one: those of inch shops, or metric ones. */
+  @property({ attribute: 'length-unit' }) lengthUnit: 'mm' | 'in' = 'mm';
   /** Decimal mark of the numbers shown. */
   @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
 
@@ -40,16 +43,19 @@ export class SeatQuantityField extends TypedField {
   }
 
   protected override understand(text: string): Understood {
-    if (this.quantity === 'number') {
-      if (!/^\s*[-−]?\d+([.,]\d+)?\s*$/u.test(text)) throw invalidInput('', text, 'a number, such as 0.4', 'a plain number is expected, such as 0.4');
-      const value = Number(text.trim().replace('−', '-').replace(',', '.'));
-      return { value, stored: value, shown: this.unit };
-    }
-    const { unit, decimals, read } = readers[this.quantity];
-    const value = read(text);
     const isPlain = /^\s*[-−]?\d+([.,]\d+)?\s*$/u.test(text);
-    const written = writeNumber(value, decimals, this.decimalMark);
-    return { value, stored: text.trim(), shown: isPlain ? unit : `= ${trimmed(written)}${unit === '°' ? '' : ' '}${unit}` };
+    if (this.quantity === 'number') {
+      if (!isPlain) throw invalidInput('', text, 'a number, such as 0.4', 'a plain number is expected, such as 0.4');
+      const value = Number(text.trim().replace('−', '-').replace(',', '.'));
+      return { value, stored: value, shown: this.catalogue.units[this.unit] ?? this.unit };
+    }
+    const { unit, name, decimals, read } = readers[this.quantity];
+    const value = read(text);
+    const style = { ...styleOf(this.catalogue, this.lengthUnit), decimalMark: this.decimalMark };
+    const told = valueInStyle(name, value, style);
+    const written = `= ${trimmed(writeNumber(told.value, decimals, this.decimalMark))}${unit === '°' ? '' : '\u00a0'}${told.unit}`;
+    const base = valueInStyle(name, value, { ...style, lengthUnit: 'mm' }).unit;
+    return { value, stored: text.trim(), shown: !isPlain ? written : told.unit === base ? base : `${base} ${written}` };
   }
 
   protected override announce(reading: FieldReading, stored: number | string | undefined): void {

@@ -4,7 +4,7 @@ import { live } from 'lit/directives/live.js';
 import { instrumentCatalogue, measuredSize, type OwnInstrument } from '@seatwright/core/measure';
 import { parseAngle, parseLength } from '@seatwright/core/quantity';
 import { CalculationError } from '@seatwright/core/result';
-import { plainStyle, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { plainStyle, wordFor, writeValue, type WritingStyle } from '@seatwright/core/wording';
 import { fieldStyles } from '../internal/field-styles.js';
 import { severitySign } from '../internal/severity-sign.js';
 import { signStyles } from '../internal/sign-styles.js';
@@ -13,6 +13,8 @@ import { plainMessage } from '../internal/typed-field.js';
 import { understandLength } from '../internal/understand-length.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
+import { plainNames, type NameCatalogue } from '../words/plain-names.js';
+import { SpeaksPageLanguage } from '../words/speak.js';
 import { isLikePad, padOf, rowsOfPad, type Pad } from './internal/pad.js';
 import { renderPad, type Shown } from './internal/render-pad.js';
 import { rowsOf, setOf, type RawReadings, type Row } from './internal/raw-readings.js';
@@ -50,6 +52,8 @@ export class SeatReadingsField extends LitElement {
   @property() error = '';
   /** The element's own words. */
   @property({ attribute: false }) words: ElementWords = englishWords;
+  /** Names of what stands in tables and errors in English. */
+  @property({ attribute: false }) catalogue: NameCatalogue = plainNames;
   /** In which unit and with which decimal mark numbers are written. */
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
 
@@ -58,6 +62,11 @@ export class SeatReadingsField extends LitElement {
   @state() private layout: Layout = 'list';
   @state() private pad: Pad = padOf([]);
   private sent: RawReadings | undefined;
+
+  constructor() {
+    super();
+    new SpeaksPageLanguage(this, plainNames);
+  }
 
   override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('readings') || (this.readings === this.sent && this.hasUpdated)) return;
@@ -100,8 +109,8 @@ export class SeatReadingsField extends LitElement {
     return html`<div class="row">
       ${this.cell(`value-${i}`, `${words.reading} ${i + 1}`, row.value, shown, (value) => { this.change(i, { value }); })}
       ${this.layout === 'places'
-        ? html`${this.cell(`angle-${i}`, words.angle, row.angle, readOr(() => parseAngle(row.angle), row.angle), (angle) => { this.change(i, { angle }); })}
-          ${this.cell(`depth-${i}`, words.depth, row.depth, readOr(() => parseLength(row.depth), row.depth), (depth) => { this.change(i, { depth }); })}`
+        ? html`${this.cell(`angle-${i}`, words.angle, row.angle, readOr(() => parseAngle(row.angle), row.angle, this.catalogue), (angle) => { this.change(i, { angle }); })}
+          ${this.cell(`depth-${i}`, words.depth, row.depth, readOr(() => parseLength(row.depth), row.depth, this.catalogue), (depth) => { this.change(i, { depth }); })}`
         : nothing}
     </div>`;
   }
@@ -111,8 +120,8 @@ export class SeatReadingsField extends LitElement {
       pad: this.pad,
       words: this.words.field,
       reading: (text) => this.understood(text),
-      angle: (text) => readOr(() => parseAngle(text), text),
-      depth: (text) => readOr(() => parseLength(text), text),
+      angle: (text) => readOr(() => parseAngle(text), text, this.catalogue),
+      depth: (text) => readOr(() => parseLength(text), text, this.catalogue),
       change: (pad) => {
         this.pad = pad;
         this.rows = rowsOfPad(pad);
@@ -144,11 +153,11 @@ export class SeatReadingsField extends LitElement {
     for (const { id, name, measures } of this.instruments) if (measures === this.measures) byId.set(id, name ?? id);
     for (const { id, name, measures } of instrumentCatalogue()) if (measures === this.measures && !byId.has(id)) byId.set(id, name);
     if (this.instrument !== '' && !byId.has(this.instrument)) byId.set(this.instrument, familyName(this.instrument, byId, this.measures));
-    return [...byId].map(([id, name]) => ({ id, name }));
+    return [...byId].map(([id, name]) => ({ id, name: wordFor(name, this.catalogue) }));
   }
 
   private understood(text: string): Shown {
-    return readOr(() => undefined, text, () => understandLength(text, this.defaultUnit, this.writing.decimalMark).shown);
+    return readOr(() => undefined, text, this.catalogue, () => understandLength(text, this.defaultUnit, this.writing.decimalMark).shown);
   }
 
   private result(): { readonly kind: 'size'; readonly text: TemplateResult } | { readonly kind: 'fault'; readonly message: string } | { readonly kind: 'none' } {
@@ -171,13 +180,13 @@ export class SeatReadingsField extends LitElement {
         text: html`${words.mean} <strong>${mm(size.meanMm)}</strong> ± ${mm(size.expandedUncertaintyMm)}${size.ovalityUm === null || size.ovalityUm === 0 ? '' : `, ${words.oval} ${um(size.ovalityUm)}`}${size.taperUm === null ? '' : `, ${words.taper} ${um(size.taperUm)}`}`,
       };
     } catch (error) {
-      if (error instanceof CalculationError) return { kind: 'fault', message: plainMessage(error) };
+      if (error instanceof CalculationError) return { kind: 'fault', message: plainMessage(error, this.catalogue) };
       throw error;
     }
   }
 
   private hasFaultyCell(rows: readonly Row[]): boolean {
-    return rows.some((row) => this.understood(row.value).fault !== '' || readOr(() => parseAngle(row.angle), row.angle).fault !== '' || readOr(() => parseLength(row.depth), row.depth).fault !== '');
+    return rows.some((row) => this.understood(row.value).fault !== '' || readOr(() => parseAngle(row.angle), row.angle, this.catalogue).fault !== '' || readOr(() => parseLength(row.depth), row.depth, this.catalogue).fault !== '');
   }
 
   private pick(instrument: string): void {
@@ -208,13 +217,13 @@ export class SeatReadingsField extends LitElement {
 const layouts = ['list', 'places', 'pad'] as const;
 type Layout = (typeof layouts)[number];
 
-function readOr(check: () => unknown, text: string, shown: () => string = () => ''): Shown {
+function readOr(check: () => unknown, text: string, catalogue: NameCatalogue, shown: () => string = () => ''): Shown {
   if (text.trim() === '') return { text: '', fault: '' };
   try {
     check();
     return { text: shown(), fault: '' };
   } catch (error) {
-    if (error instanceof CalculationError) return { text: '', fault: plainMessage(error) };
+    if (error instanceof CalculationError) return { text: '', fault: plainMessage(error, catalogue) };
     throw error;
   }
 }

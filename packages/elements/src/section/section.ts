@@ -9,6 +9,7 @@ import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
 import type { Callout, CalloutOptions } from './internal/callouts.js';
+import { SpeaksPageLanguage } from '../words/speak.js';
 import { describeSection } from './internal/describe-section.js';
 import { dimensionsOf, type LengthStyle, type SectionDimension } from './internal/dimensions.js';
 import { drawBehind } from './internal/draw-behind.js';
@@ -79,6 +80,11 @@ export class SeatSection extends LitElement {
     const width = Math.round(entries.at(-1)?.contentRect.width ?? 0);
     if (width > 0 && Math.abs(width - this.measuredWidth) > 1) this.measuredWidth = width;
   });
+
+  constructor() {
+    super();
+    new SpeaksPageLanguage(this, english);
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();

@@ -7,6 +7,7 @@ import { signStyles } from '../internal/sign-styles.js';
 import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
+import { SpeaksPageLanguage } from '../words/speak.js';
 import { styles } from './verdict.styles.js';
 
 /** Somebody asks to go to an entry; `path` as in a situation, e.g. `bore.readings`. */
@@ -40,6 +41,11 @@ export class SeatVerdict extends LitElement {
   @property({ type: Boolean, reflect: true }) stale = false;
   /** The stamp alone, small. */
   @property({ type: Boolean, reflect: true }) compact = false;
+
+  constructor() {
+    super();
+    new SpeaksPageLanguage(this, english);
+  }
 
   override render(): TemplateResult {
     const severity = severityOfVerdict(this.verdict);

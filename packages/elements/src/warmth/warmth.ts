@@ -17,6 +17,10 @@ export class SeatWarmth extends ChartElement {
   /** Sentences about findings, steps and values. */
   @property({ attribute: false }) catalogue: Catalogue = english;
 
+  constructor() {
+    super(english);
+  }
+
   protected override data(): ChartOrWhy {
     return warmthData(this.check, this.temperatureC, this.words, this.catalogue, this.writing);
   }

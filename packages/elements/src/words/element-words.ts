@@ -106,7 +106,7 @@ export interface ElementWords {
     readonly spread: { readonly title: string; readonly nothing: string; readonly clearance: string; readonly likelihood: string; readonly tight: string; readonly loose: string; readonly mean: string; readonly curve: string; readonly zero: string; readonly share: string; };
     readonly boreRecord: { readonly title: string; readonly nothing: string; readonly change: string; readonly date: string; readonly bore: string; readonly doubt: string; readonly limit: string; readonly read: string; readonly goesOn: string; readonly interval: string; };
   };
-  readonly working: { readonly with: string; readonly table: string; readonly row: string; readonly because: string; readonly none: string; readonly copy: string; readonly copied: string; readonly try: string; readonly trying: string; readonly tried: string; readonly noValue: string; readonly back: string };
+  readonly working: { readonly with: string; readonly table: string; readonly row: string; readonly because: string; readonly none: string; readonly if: string; readonly copy: string; readonly copied: string; readonly try: string; readonly trying: string; readonly tried: string; readonly noValue: string; readonly back: string };
   readonly choices: {
     readonly legend: string;
     readonly outside: string;

@@ -170,7 +170,7 @@ export const englishWords: ElementWords = {
       interval: '{sharePercent} interval',
     },
   },
-  working: { with: 'with', table: 'read from', row: 'row', because: 'because', none: 'No working yet.', copy: 'Copy the working', copied: 'Copied', try: 'Try other numbers', trying: 'Numbers are tried: they are not the job’s.', tried: 'with the numbers tried:', noValue: 'no value', back: 'Back to the job’s own' },
+  working: { with: 'with', table: 'read from', row: 'row', because: 'because', none: 'No working yet.', if: 'if', copy: 'Copy the working', copied: 'Copied', try: 'Try other numbers', trying: 'Numbers are tried: they are not the job’s.', tried: 'with the numbers tried:', noValue: 'no value', back: 'Back to the job’s own' },
   choices: {
     legend: 'Which driver to draw',
     outside: 'Outside',
@@ -182,7 +182,7 @@ export const englishWords: ElementWords = {
     ontoFace: 'Onto the face',
     landing: 'Onto the housing',
     reserve: 'Stands the push',
-    times: 'times',
+    times: '{count} times',
     least: 'least',
     own: 'yours',
     standard: 'standard size',

@@ -1,11 +1,12 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { WorkingStep } from '@seatwright/core/result';
-import { english, type Catalogue } from '@seatwright/core/wording';
+import { english, wordFor, type Catalogue } from '@seatwright/core/wording';
 import { sourceText } from '../internal/source-text.js';
 import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
+import { SpeaksPageLanguage } from '../words/speak.js';
 import { parseFormula } from './internal/formula.js';
 import { triedValues, type Tried } from './internal/tried-numbers.js';
 import { symbolInMath, typesetFormula } from './internal/typeset-formula.js';
@@ -31,6 +32,11 @@ export class SeatWorking extends LitElement {
   @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
   @state() private tried: Tried = new Map();
 
+  constructor() {
+    super();
+    new SpeaksPageLanguage(this, english);
+  }
+
   override willUpdate(changed: PropertyValues<this>): void {
     // Other steps, other numbers: what was tried belonged to the old ones.
     if (changed.has('steps')) this.tried = new Map();
@@ -46,10 +52,10 @@ export class SeatWorking extends LitElement {
   }
 
   private one(step: WorkingStep, i: number, tried: number | null | undefined): TemplateResult {
-    const value = typeof step.value === 'number' ? this.number(step.value) : (this.catalogue.values[step.value] ?? step.value);
+    const value = typeof step.value === 'number' ? this.number(step.value) : wordFor(step.value, this.catalogue);
     const unit = step.unit === '' ? nothing : ` ${step.unit}`;
     return html`<li>
-      <p class="meaning"><span>${step.meaning}</span><span class="value"><math>${symbolInMath(step.symbol)}</math> = ${value}${unit}</span></p>
+      <p class="meaning"><span>${wordFor(step.meaning, this.catalogue)}</span><span class="value"><math>${symbolInMath(step.symbol)}</math> = ${value}${unit}</span></p>
       ${tried === undefined ? nothing : html`<p class="tried">${this.words.working.tried} ${tried === null ? this.words.working.noValue : html`${this.number(tried)}${unit}`}</p>`}
       ${this.how(step, i)}
       <p class="source">${sourceText(step.source, this.catalogue)}</p>
@@ -61,12 +67,12 @@ export class SeatWorking extends LitElement {
     switch (step.kind) {
       case 'formula': {
         const formula = parseFormula(step.formula);
-        return html`<p class="formula">${formula === null ? html`${step.symbol} = ${step.formula}` : html`<math>${symbolInMath(step.symbol)}<mo>=</mo></math> ${typesetFormula(formula, this.decimalMark)}`}</p>${this.numbers(step, i)}`;
+        return html`<p class="formula">${formula === null ? html`${step.symbol} = ${step.formula}` : html`<math>${symbolInMath(step.symbol)}<mo>=</mo></math> ${typesetFormula(formula, { decimalMark: this.decimalMark, if: words.if })}`}</p>${this.numbers(step, i)}`;
       }
       case 'lookup':
         return html`<p class="numbers">${words.table} ${step.table}, ${words.row} ${step.row}, ${step.column}</p>`;
       case 'choice':
-        return html`<p class="numbers">${words.because} ${step.why}</p>`;
+        return html`<p class="numbers">${words.because} ${wordFor(step.why, this.catalogue)}</p>`;
     }
   }
 
@@ -91,7 +97,7 @@ export class SeatWorking extends LitElement {
   }
 
   private async copy(button: HTMLButtonElement): Promise<void> {
-    const text = workingAsText(this.steps, (source) => sourceText(source, this.catalogue));
+    const text = workingAsText(this.steps, (text) => wordFor(text, this.catalogue), (source) => sourceText(source, this.catalogue));
     try {
       await navigator.clipboard.writeText(text);
       button.textContent = this.words.working.copied;

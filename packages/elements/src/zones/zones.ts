@@ -18,6 +18,10 @@ export class SeatZones extends ChartElement {
   /** Sentences about findings, steps and values. */
   @property({ attribute: false }) catalogue: Catalogue = english;
 
+  constructor() {
+    super(english);
+  }
+
   protected override data(): ChartOrWhy {
     return zonesData(this.nominalMm, this.parts, this.words, this.catalogue, this.writing);
   }

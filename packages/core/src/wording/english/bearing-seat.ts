@@ -75,4 +75,4 @@ export const bearingSeatWords = {
     'which-ring-needs-interference': 'which ring needs interference',
   },
   readings: { shaftReadings: 'the shaft seat', housingReadings: 'the housing seat' },
-};
+} as const;

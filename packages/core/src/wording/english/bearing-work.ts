@@ -79,4 +79,4 @@ export const bearingWorkWords = {
     'workshop-at-20': 'Temperature of the workshop' },
   effects: { 'which-drivers-serve': 'which tools serve' },
   readings: { 'bearing.designation': 'the designation of the bearing, or its three sizes', 'bearing.shaftReadings': 'the shaft seat of the bearing', 'bearing.housingReadings': 'the housing seat of the bearing' },
-};
+} as const;

@@ -1,5 +1,5 @@
 /** English cautions, by code: each stands beside the step it belongs to. */
-export const cautionWords: Readonly<Record<string, string>> = {
+export const cautionWords = {
   'makers-manual-first': "The maker's manual, local rules and licensed practice come first. This plan advises; it does not replace them.",
   'machine-cannot-start': 'Make sure the machine cannot start or turn: ignition dead, plug lead off and earthed, power isolated, load let down.',
   'hot-parts': 'Let it cool. Housing and oil near a seal burn skin long after a run.',
@@ -39,4 +39,4 @@ export const cautionWords: Readonly<Record<string, string>> = {
   'no-oxygen': 'Air or nitrogen only. Oxygen with oil explodes.',
   'suction-turns-lips': 'Suction can turn a lip over: pull gently and no further than the maker gives.',
   'socket-is-brittle': 'A hard socket can chip when struck. Strike it through wood or soft metal, or press.',
-};
+} as const;

@@ -9,4 +9,4 @@ export const fitsWords = {
   },
   effects: {},
   readings: {},
-};
+} as const;

@@ -1,7 +1,5 @@
-import type { Catalogue } from '../catalogue.js';
-
 /** English sentences of the three plans of handwork: taking out, driving, seating. Long because it is a list: a line a code. */
-export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'assumed' | 'effects' | 'readings' | 'values'> = {
+export const handworkWords = {
   findings: {
     'leak-limit-not-given': { says: 'It leaks {leakMlPerMin} (± {uncertaintyMlPerMin}) of air. No limit is given, so nobody can say whether that is too much.', todo: "Take the limit from the maker's manual: so much pressure lost in so much time." },
     'holds-air': { says: 'It holds: {leakMlPerMin} (± {uncertaintyMlPerMin}) of air, {limitMlPerMin} are permitted.' },
@@ -322,4 +320,4 @@ export const handworkWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' 
     abs: 'ABS',
     'brass-cuzn30': 'brass',
   },
-};
+} as const;

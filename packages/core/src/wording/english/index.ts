@@ -13,6 +13,8 @@ import { sealWords } from './seal.js';
 /** English, complete. */
 export const english: Catalogue = {
   language: 'en',
+  decimalMark: '.',
+  units: {},
   findings: { ...fitsWords.findings, ...measuresWords.findings, ...jointWords.findings, ...sealWords.findings, ...bearingSeatWords.findings, ...bearingWorkWords.findings, ...handworkWords.findings, ...leakWords.findings, ...jobWords.findings },
   steps: { ...handworkWords.steps, ...leakWords.steps, ...bearingWorkWords.steps, ...jobWords.steps },
   cautions: cautionWords,
@@ -22,4 +24,5 @@ export const english: Catalogue = {
   readings: { ...fitsWords.readings, ...measuresWords.readings, ...jointWords.readings, ...sealWords.readings, ...bearingSeatWords.readings, ...bearingWorkWords.readings, ...handworkWords.readings },
   labels: jobWords.labels,
   values: { ...measuresWords.values, ...handworkWords.values, ...leakWords.values, ...jobWords.values },
+  names: {},
 };

@@ -1,7 +1,5 @@
-import type { Catalogue } from '../catalogue.js';
-
 /** English words of the job sheet itself. */
-export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'effects' | 'labels' | 'values'> = {
+export const jobWords = {
   effects: { 'increment-not-given-below-it3': 'the upper limit of holes K to ZC in grades finer than IT3' },
   findings: {
     'unknown-fields': { says: 'The file has {fieldCount} fields that this version does not know ({fields}). They are kept in the file and were not used.' },
@@ -36,6 +34,7 @@ export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'ef
   },
   labels: {
     title: 'Job sheet',
+    to: 'to',
     because: 'Because',
     wouldDecide: 'The next reading to take',
     sizes: 'Sizes',
@@ -146,4 +145,4 @@ export const jobWords: Pick<Catalogue, 'findings' | 'steps' | 'notChecked' | 'ef
     'common practice': 'common practice (no source)',
     'not known': 'not known',
   },
-};
+} as const;

@@ -64,4 +64,4 @@ export const jointWords = {
     'interference-that-presses': 'the interference that presses',
   },
   readings: {},
-};
+} as const;

@@ -87,4 +87,4 @@ export const leakWords = {
     'sweat-or-leak': 'Whether it leaks at all: a damp lip edge is not a leak, a drop is.',
     'makers-drawing-first': "The maker's drawing of this machine: where it says otherwise, it is right.",
   },
-};
+} as const;

@@ -1,7 +1,5 @@
-import type { Catalogue } from '../catalogue.js';
-
 /** Sentences of the room's findings, assumptions and gaps, by code. */
-export const measuresWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 'effects' | 'readings' | 'values'> = {
+export const measuresWords = {
   findings: {
     'reading-stands-apart': {
       says: 'One reading, {readingMm}, stands apart from the others (mean {meanMm}): {distanceRatio} times their spread, where chance allows {criticalRatio}.',
@@ -105,4 +103,4 @@ export const measuresWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed
   },
   readings: {},
   values: { 'stated-uncertainty': 'uncertainty as stated', 'three-point': 'three-point', 'v-block': 'V-block', 'expanded-uncertainty': 'the whole expanded uncertainty', 'probability-95': 'a chance of 95 %' },
-};
+} as const;

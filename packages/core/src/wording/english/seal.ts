@@ -1,7 +1,5 @@
-import type { Catalogue } from '../catalogue.js';
-
 /** English sentences of the room of seals. Long because it is a list: a line a code. */
-export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 'effects' | 'readings'> = {
+export const sealWords = {
   findings: {
     'size-is-listed': { says: '{sizeCount} listed size(s) fit shaft and bore. The lists are held from memory: the measured part decides.' },
     'size-not-listed': { says: 'No listed size fits shaft and bore both. The lists are held from memory: the measured part decides.', todo: 'Read what is printed on the old seal; look at the near sizes.' },
@@ -309,4 +307,4 @@ export const sealWords: Pick<Catalogue, 'findings' | 'notChecked' | 'assumed' | 
     rotation: 'the rotation of the shaft',
     lipFacing: 'the way the lip faces',
   },
-};
+} as const;

@@ -3,6 +3,7 @@ import type { Catalogue } from '../catalogue.js';
 import type { SheetBlock } from '../sheet-document.js';
 import { findingItem } from '../write-finding.js';
 import { writeValue, type WritingStyle } from '../write-value.js';
+import { wordFor } from '../word-for.js';
 
 /**
  * A bearing on the sheet: both seats, the clearance that is left, and what is to be said about them.
@@ -11,7 +12,7 @@ import { writeValue, type WritingStyle } from '../write-value.js';
 export function bearingBlocks(part: BearingOutcome, catalogue: Catalogue, style: WritingStyle): readonly SheetBlock[] {
   const label = (key: string) => catalogue.labels[key] ?? key;
   const um = (value: number) => writeValue('valueUm', value, style);
-  const span = (low: number, high: number) => `${um(low)} to ${um(high)}`;
+  const span = (low: number, high: number) => `${um(low)} ${label('to')} ${um(high)}`;
   const { seat } = part;
   const rows = seat === null ? [] : ([['shaftSeat', seat.shaftSeat], ['housingSeat', seat.housingSeat]] as const).flatMap(([name, one]) => (one === null ? [] : [[label(name), span(one.at20C.leastInterferenceUm, one.at20C.mostInterferenceUm), span(one.atTemperature.leastInterferenceUm, one.atTemperature.mostInterferenceUm), looseText(one.looseFromC, label, style)]]));
   const clearance = seat?.mountedClearanceUm == null || seat.runningClearanceUm === null ? [] : [[label('clearance'), span(seat.mountedClearanceUm.probableLow, seat.mountedClearanceUm.probableHigh), span(seat.runningClearanceUm.probableLow, seat.runningClearanceUm.probableHigh), '']];
@@ -26,9 +27,9 @@ export function bearingBlocks(part: BearingOutcome, catalogue: Catalogue, style:
 /** The tools that push the right ring, or the ring to turn for it. */
 function driverLine({ driver }: BearingOutcome, label: (key: string) => string, catalogue: Catalogue, style: WritingStyle): readonly SheetBlock[] {
   if (driver === null) return [];
-  const names = driver.candidates.map(({ name }) => name);
+  const names = driver.candidates.map(({ name }) => wordFor(name, catalogue));
   const mm = (value: number) => writeValue('valueMm', value, style);
-  const ring = catalogue.values[driver.ring] ?? driver.ring;
+  const ring = wordFor(driver.ring, catalogue);
   const text = names.length > 0 ? `${label('driver')} (${ring}): ${names.join('; ')}.` : `${label('driver')} (${ring}): ${label('ringToTurn')} ${mm(driver.insideOverMm)} / ${mm(driver.outsideUpToMm)}.`;
   return [{ kind: 'paragraph', text, isSmall: false }];
 }
@@ -40,5 +41,5 @@ function looseText(loose: Loose, label: (key: string) => string, style: WritingS
   const c = (value: number) => writeValue('valueC', value, style);
   const from = loose.earliest <= 20 ? label('already') : c(loose.earliest);
   if (loose.latest === null) return `${from} …`;
-  return loose.latest <= 20 ? label('already') : `${from} to ${c(loose.latest)}`;
+  return loose.latest <= 20 ? label('already') : `${from} ${label('to')} ${c(loose.latest)}`;
 }

@@ -4,6 +4,7 @@ import type { Catalogue } from '../catalogue.js';
 import type { SheetBlock } from '../sheet-document.js';
 import { findingItem, writeFinding } from '../write-finding.js';
 import { writeValue, type WritingStyle } from '../write-value.js';
+import { wordFor } from '../word-for.js';
 
 const shownCandidates = 4;
 const shownMisses = 3;
@@ -12,7 +13,7 @@ const shownMisses = 3;
 export function driverBlocks(driver: DriverSearchOutput, catalogue: Catalogue, style: WritingStyle): readonly SheetBlock[] {
   const label = (key: string) => catalogue.labels[key] ?? key;
   const mm = (value: number) => writeValue('valueMm', value, style);
-  const span = (nominalMm: number, { low, high }: { readonly low: number; readonly high: number }) => `${mm(nominalMm + low)} to ${mm(nominalMm + high)}`;
+  const span = (nominalMm: number, { low, high }: { readonly low: number; readonly high: number }) => `${mm(nominalMm + low)} ${label('to')} ${mm(nominalMm + high)}`;
   const why = (reasons: readonly Finding[]) =>
     reasons.filter((reason) => reason.severity !== 'good' && reason.severity !== 'note').slice(0, 2).map((reason) => writeFinding(reason, catalogue, style).says).join(' ');
   const blocks: SheetBlock[] = [];
@@ -23,20 +24,20 @@ export function driverBlocks(driver: DriverSearchOutput, catalogue: Catalogue, s
       kind: 'table',
       columns: [label('candidate'), label('verdict'), label('why')],
       rows: driver.candidates.slice(0, shownCandidates).map((candidate) => [
-        `${candidate.name} (${label(candidate.origin)})`,
-        catalogue.values[candidate.verdict] ?? candidate.verdict,
-        why(candidate.reasons) || `${mm(candidate.outsideMm.low)} × ${mm(candidate.insideMm.low)}, ${catalogue.values[candidate.role] ?? candidate.role}`,
+        `${wordFor(candidate.name, catalogue)} (${label(candidate.origin)})`,
+        wordFor(candidate.verdict, catalogue),
+        why(candidate.reasons) || `${mm(candidate.outsideMm.low)} × ${mm(candidate.insideMm.low)}, ${wordFor(candidate.role, catalogue)}`,
       ]),
     });
   }
   const misses = driver.nearMisses.filter((miss) => miss.origin === 'own').slice(0, shownMisses);
   if (misses.length > 0) {
-    blocks.push({ kind: 'table', columns: [label('nearMiss'), label('why')], rows: misses.map((miss) => [miss.name, why(miss.reasons)]) });
+    blocks.push({ kind: 'table', columns: [label('nearMiss'), label('why')], rows: misses.map((miss) => [wordFor(miss.name, catalogue), why(miss.reasons)]) });
   }
   const turned = driver.turnedDriver;
   if (turned !== null) {
     const parts = [
-      `${catalogue.values[turned.form] ?? turned.form}`,
+      wordFor(turned.form, catalogue),
       `${label('outside')} ${mm(turned.outsideMm)} ${turned.outsideClass} (${span(turned.outsideMm, turned.outsideDeviationMm)})`,
       `${label('inside')} ${mm(turned.insideMm)} ${turned.insideClass} (${span(turned.insideMm, turned.insideDeviationMm)}), ${mm(turned.insideDepthMm)} ${label('deep')}`,
       ...(turned.collarOutsideMm === null || turned.stepHeightMm === null ? [] : [`${label('collar')} ${mm(turned.collarOutsideMm)}, ${label('step')} ${mm(turned.stepHeightMm)} ${turned.stepClass ?? ''}`]),

@@ -1,8 +1,9 @@
 import { html, LitElement, nothing, svg, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { plainStyle, type WritingStyle } from '@seatwright/core/wording';
+import { plainStyle, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
 import type { ElementWords } from '../../words/element-words.js';
 import { englishWords } from '../../words/english.js';
+import { SpeaksPageLanguage } from '../../words/speak.js';
 import { tokens } from '../tokens.js';
 import type { ChartData, ChartOrWhy } from './chart-data.js';
 import { styles } from './chart.styles.js';
@@ -19,6 +20,12 @@ export abstract class ChartElement extends LitElement {
   @state() private width = 0;
 
   private readonly watch = new ResizeObserver(([entry]) => { this.width = Math.round(entry?.contentRect.width ?? 0); });
+
+  /** @param catalogue the sentences that the chart begins with, where it says any */
+  constructor(catalogue?: Catalogue) {
+    super();
+    new SpeaksPageLanguage(this, catalogue);
+  }
 
   /** The chart of what is given, or why there is none. */
   protected abstract data(): ChartOrWhy;

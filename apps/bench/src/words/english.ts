@@ -1,5 +1,5 @@
-/** Words of the page itself. */
-export const words = {
+/** English words of the page. */
+export const english = {
   name: 'Seatwright',
   claim: 'Does this seal suit this shaft and this bore? How does the old one come out, how does the new one go in, when next?',
   advises: "It advises; it does not certify. The maker's manual, local rules and licensed practice come first.",
@@ -181,10 +181,23 @@ export const words = {
     take: 'Take this one',
     hint: 'A list is a hint: measure the seal that you take, and look at its lip.',
     empty: 'A header line is wanted, then one seal a line.',
+    example: 'shaft;outside;width;case;rubber',
     tooLong: 'The list is too long for a page; the command line reads lists of any length.',
   },
   drawing: { label: 'Drawing', driven: 'Driven in', out: 'Taking out', sealIn: 'Seal in', sealOut: 'Seal out', bearingIn: 'Bearing in', bearingOut: 'Bearing out' },
   blocks: { measure: 'Look and measure', decide: 'Decide', out: 'Take out', in: 'Put in', prove: 'Prove and sign', small: 'What this rests on' },
+  samples: {
+    'bilge-pump': { title: 'Bilge pump', says: 'A full sheet: steel case in cast iron, measured all round.' },
+    'outboard-two-stroke': { title: 'Outboard crankshaft', says: 'Two seals on a two-stroke: 7800 rpm, hot light alloy, petrol mix.' },
+    'winch-gearbox': { title: 'Winch gearbox', says: 'A worn lip track, a ring to take off, the new seal at a depth.' },
+    'old-inch-pump': { title: 'Old fire pump', says: 'All in inches and fractions.' },
+    'missing-readings': { title: 'Deck wash pump', says: 'Hardly anything measured yet: what to measure first?' },
+    'bearing-outboard-crank': { title: 'Crank with its bearing', says: 'Main bearing and seal of a two-stroke, renewed together in a light-alloy case.' },
+    'bearing-winch-drum': { title: 'Anchor winch', says: 'A bearing alone: seats, clearance, heat and force.' },
+    'does-not-suit': { title: 'Fuel transfer pump', says: 'A seal from the drawer that does not suit.' },
+  },
+  seats: { flush: 'flush', shoulder: 'on the shoulder', depth: 'at a depth' },
+  language: { choose: 'Language', notFetched: 'That language could not be fetched. Is the connection gone?' },
   groups: {
     seal: 'The seal, as marked',
     place: 'Where it sits',
@@ -204,6 +217,7 @@ export const words = {
   notMeasured: 'not measured',
   standardOnly: 'standard tubes and sockets',
   more: 'More about it',
+  boreInLine: 'bore',
   begin: 'Five things to begin with; read them off the old seal.',
   beginWith: 'Begin with',
   thenMore: 'then {count} more',
@@ -213,7 +227,7 @@ export const words = {
     'seal.widthMm': 'the width marked on the seal',
     'seal.construction': 'the outside of the seal, metal or rubber',
     'seal.lipMaterial': 'the rubber of the lip',
-  } as Readonly<Record<string, string>>,
+  },
   goToFault: 'Go to the entry that cannot be read',
   missing: 'missing',
   unreadable: 'cannot be read',

@@ -1,0 +1,43 @@
+import type { Catalogue } from './catalogue.js';
+
+type Words = Pick<Catalogue, 'decimalMark' | 'values' | 'names'>;
+type Pattern = readonly [pattern: RegExp, parts: readonly string[]];
+
+/** Nothing stands in itself more often than this. */
+const deepest = 6;
+
+/**
+ * The word for a value, or the name of what stands in the tables in English; the text itself where it needs none.
+ * @example wordFor('metal-case', english) // 'metal case'
+ */
+export function wordFor(text: string, words: Words): string {
+  return found(text, words, 0);
+}
+
+function found(text: string, words: Words, depth: number): string {
+  const exact = words.values[text] ?? words.names[text];
+  if (exact !== undefined) return exact;
+  if (depth >= deepest) return text;
+  for (const [pattern, parts] of patternsOf(words.names)) {
+    const match = pattern.exec(text);
+    if (match === null) continue;
+    const filled = match.slice(1).map((part) => (/^[-−+]?\d+\.\d+$/u.test(part) && words.decimalMark === ',' ? part.replace('.', ',') : found(part, words, depth + 1)));
+    return parts.map((part, i) => `${part}${filled[i] ?? ''}`).join('');
+  }
+  return text;
+}
+
+const known = new WeakMap<Catalogue['names'], readonly Pattern[]>();
+
+/** The names that stand for many, once made ready. */
+function patternsOf(names: Catalogue['names']): readonly Pattern[] {
+  const ready = known.get(names);
+  if (ready !== undefined) return ready;
+  const made = Object.entries(names).flatMap(([name, written]): readonly Pattern[] => {
+    if (!name.includes('…')) return [];
+    const source = name.split('…').map((part) => part.replace(/[\\^$.*+?()[\]{}|]/gu, '\\$&')).join('(.+?)');
+    return [[new RegExp(`^${source}$`, 'su'), written.split('…')]];
+  });
+  known.set(names, made);
+  return made;
+}
