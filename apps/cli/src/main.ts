@@ -44,6 +44,7 @@ program
   .option('--machine <name>', 'name of the machine')
   .option('--as-of <date>', 'day of the work, YYYY-MM-DD')
   .option('--format <form>', 'text, markdown or html', 'text')
+  .option('--language <tag>', 'language of the sheet, en or de; JSON stays as it is', 'en')
   .option('--explain', 'add the working')
   .option('--json', 'the answer as JSON')
   .action(guarded(async (file: string, options: object) => (await import('./commands/job.js')).job(file, options)));

@@ -1,6 +1,6 @@
 import type { JobSheetOutput, SealOutcome } from '@seatwright/core/job';
 import type { Severity } from '@seatwright/core/result';
-import { fill, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { fill, wordFor, writeValue, type WritingStyle } from '@seatwright/core/wording';
 import { words } from '../words/index.js';
 import { sentences } from '../words/sentences.js';
 
@@ -50,7 +50,7 @@ export function dueLine({ due }: JobSheetOutput, style: WritingStyle): string {
   const hours = (value: number) => writeValue('valueHours', value, style);
   const parts = [`${label('dueEvery')} ${hours(due.intervalHours)}`];
   if (due.dueAtHours !== null) parts.push(`${label('dueAt')} ${hours(due.dueAtHours)}`);
-  if (due.dueDate !== null) parts.push(`${label('dueDay')} ${due.dueDate}`);
+  if (due.dueDate !== null) parts.push(`${label('dueDay')} ${wordFor(due.dueDate, sentences)}`);
   return parts.join(', ');
 }
 

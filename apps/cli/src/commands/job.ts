@@ -1,5 +1,6 @@
 import { findPosition, jobSheet, positionsOf, readWorkshopFile } from '@seatwright/core/job';
-import { english, jobSheetDocument, writeHtml, writeMarkdown, writeText, type WritingStyle } from '@seatwright/core/wording';
+import { jobSheetDocument, styleOf, writeHtml, writeMarkdown, writeText, type Catalogue } from '@seatwright/core/wording';
+import { catalogueOf } from '../internal/languages.js';
 import { readInput } from '../internal/read-input.js';
 import { workingText } from '../internal/write-answer.js';
 import { answerJson } from '../internal/stamp.js';
@@ -9,27 +10,33 @@ interface Options {
   readonly machine?: string;
   readonly asOf?: string;
   readonly format?: string;
+  readonly language?: string;
   readonly explain?: boolean;
   readonly json?: boolean;
 }
 
-const writers: Readonly<Record<string, (document: ReturnType<typeof jobSheetDocument>) => string>> = { text: (document) => writeText(document), markdown: writeMarkdown, html: (document) => writeHtml(document) };
+const writers: Readonly<Record<string, (document: ReturnType<typeof jobSheetDocument>, catalogue: Catalogue) => string>> = {
+  text: (document, { labels }) => writeText(document, undefined, labels['caution']),
+  markdown: (document) => writeMarkdown(document),
+  html: (document, { language }) => writeHtml(document, language),
+};
 
 /** The job sheet of one position, or of every position when none is named. */
 export async function job(file: string, options: Options): Promise<void> {
   const write = writers[options.format ?? 'text'];
   if (write === undefined) throw new Error(`--format: unknown "${options.format ?? ''}"; known are ${Object.keys(writers).join(', ')}`);
+  const catalogue = await catalogueOf(options.language ?? 'en');
   const content = await readInput(file);
   const { workshop } = readWorkshopFile(content);
   const raw: unknown = JSON.parse(content.startsWith('\uFEFF') ? content.slice(1) : content);
   const wanted = options.position === undefined && options.machine === undefined ? positionsOf(workshop) : options.position === undefined ? positionsOf(workshop).filter(({ machine }) => machine.name === options.machine) : [findPosition(workshop, options)];
   if (wanted.length === 0) findPosition(workshop, options);
-  const style: WritingStyle = { lengthUnit: workshop.lengthUnit ?? 'mm', decimalMark: '.' };
+  const style = styleOf(catalogue, workshop.lengthUnit ?? 'mm');
   for (const { machine, position } of wanted) {
     const input = { workshop: raw, machine: machine.name, position: position.name, ...(options.asOf === undefined ? {} : { asOfDate: options.asOf }) };
     const output = jobSheet.run(input);
     const working = options.explain === true ? jobSheet.explain(input, output) : undefined;
     if (options.json === true) process.stdout.write(`${answerJson(output, working)}\n`);
-    else process.stdout.write(write(jobSheetDocument(output, english, style)) + (working === undefined ? '' : workingText(working)) + (wanted.length > 1 ? '\n\n' : ''));
+    else process.stdout.write(write(jobSheetDocument(output, catalogue, style), catalogue) + (working === undefined ? '' : workingText(working, catalogue)) + (wanted.length > 1 ? '\n\n' : ''));
   }
 }

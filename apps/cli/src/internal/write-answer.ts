@@ -1,5 +1,5 @@
 import type { Assumption, Finding, jsonSchemasOf, PlanStep, SourceReference, WorkingStep } from '@seatwright/core';
-import { assumptionText, english, markedFinding, plainStyle, stepItem, unitOfName, writeFinding, writeValue } from '@seatwright/core/wording';
+import { assumptionText, english, markedFinding, plainStyle, stepItem, unitOfName, wordFor, writeFinding, writeValue, type Catalogue } from '@seatwright/core/wording';
 import { answerLabels, type AnswerLabels } from './answer-labels.js';
 
 /** Any output as readable lines: values by their labels with units, findings as sentences, what was assumed and not looked at. */
@@ -97,17 +97,18 @@ function isStep(value: unknown): value is PlanStep {
 }
 
 /** The working, one step a line: symbol = formula (numbers) = value [source]. */
-export function workingText(steps: readonly WorkingStep[]): string {
+export function workingText(steps: readonly WorkingStep[], catalogue: Catalogue = english): string {
+  const { labels } = catalogue;
   const lines = steps.map((step) => {
-    const clause = step.source.clause === undefined ? '' : `, ${step.source.clause}`;
-    const held = step.source.held === 'memory' ? ', from memory (unverified)' : '';
+    const clause = step.source.clause === undefined ? '' : `, ${wordFor(step.source.clause, catalogue)}`;
+    const held = step.source.held === 'memory' ? `, ${labels['memoryMark'] ?? ''}` : '';
     const how =
       step.kind === 'formula'
-        ? `${step.formula}  with ${Object.entries(step.scope).map(([name, number]) => `${name} = ${number}`).join(', ')}`
+        ? `${step.formula}  ${labels['with'] ?? ''} ${Object.entries(step.scope).map(([name, number]) => `${name} = ${number}`).join(', ')}`
         : step.kind === 'lookup'
-          ? `table ${step.table}, ${step.row}, ${step.column}`
-          : step.why;
-    return `  ${step.symbol} = ${step.value} ${step.unit}  ${step.meaning}\n      ${how}\n      [${step.source.id}${clause}${held}]`;
+          ? `${labels['table'] ?? ''} ${step.table}, ${step.row}, ${step.column}`
+          : wordFor(step.why, catalogue);
+    return `  ${step.symbol} = ${typeof step.value === 'string' ? wordFor(step.value, catalogue) : step.value} ${step.unit}  ${wordFor(step.meaning, catalogue)}\n      ${how}\n      [${step.source.id}${clause}${held}]`;
   });
-  return `\nWorking\n${lines.join('\n')}\n`;
+  return `\n${labels['working'] ?? ''}\n${lines.join('\n')}\n`;
 }

@@ -10,6 +10,8 @@ export interface Catalogue {
   /** How numbers are marked, and what units are called where the language has another name for them: `rpm`, `days` … */
   readonly decimalMark: '.' | ',';
   readonly units: Readonly<Record<string, string>>;
+  /** How a calendar day is written, of `{year}`, `{month}` and `{day}`. */
+  readonly dayForm: string;
   readonly findings: Readonly<Record<string, FindingWords>>;
   /** Steps of a plan: what the hands do. */
   readonly steps: Readonly<Record<string, string>>;

@@ -81,7 +81,7 @@ function dueText({ due }: JobSheetOutput, catalogue: Catalogue, style: WritingSt
   const hours = (value: number) => writeValue('valueHours', value, style);
   const parts = [`${label('dueEvery')} ${hours(due.intervalHours)} (${label('dueFrom')}: ${wordFor(due.intervalFrom, catalogue)})`];
   if (due.dueAtHours !== null) parts.push(`${label('dueAt')} ${hours(due.dueAtHours)}`);
-  if (due.dueDate !== null) parts.push(`${label('dueDay')} ${due.dueDate}`);
+  if (due.dueDate !== null) parts.push(`${label('dueDay')} ${wordFor(due.dueDate, catalogue)}`);
   if (due.lipTravelKm !== null) parts.push(`${label('lipTravel')} ${writeValue('lipTravelKm', due.lipTravelKm, style)}`);
   const text = `${parts.join('; ')}.`;
   if (due.remainingHours === null) return text;

@@ -1,6 +1,6 @@
 import type { Catalogue } from './catalogue.js';
 
-type Words = Pick<Catalogue, 'decimalMark' | 'values' | 'names'>;
+type Words = Pick<Catalogue, 'decimalMark' | 'dayForm' | 'values' | 'names'>;
 type Pattern = readonly [pattern: RegExp, parts: readonly string[]];
 
 /** Nothing stands in itself more often than this. */
@@ -14,9 +14,19 @@ export function wordFor(text: string, words: Words): string {
   return found(text, words, 0);
 }
 
+/**
+ * A calendar day as a language writes it; any other text as it is.
+ * @example writeDay('2027-03-09', '{day}.{month}.{year}') // '09.03.2027'
+ */
+export function writeDay(day: string, dayForm: string): string {
+  const [whole, year, month, ofMonth] = /^(\d{4})-(\d{2})-(\d{2})$/u.exec(day) ?? [];
+  return whole === undefined ? day : dayForm.replace('{year}', year ?? '').replace('{month}', month ?? '').replace('{day}', ofMonth ?? '');
+}
+
 function found(text: string, words: Words, depth: number): string {
   const exact = words.values[text] ?? words.names[text];
   if (exact !== undefined) return exact;
+  if (/^\d{4}-\d{2}-\d{2}$/u.test(text)) return writeDay(text, words.dayForm);
   if (depth >= deepest) return text;
   for (const [pattern, parts] of patternsOf(words.names)) {
     const match = pattern.exec(text);

@@ -1,17 +1,16 @@
 import type { SheetBlock, SheetDocument, SheetItem, Tone } from './sheet-document.js';
 
 const signs: Readonly<Record<Tone, string>> = { good: '[ok]', note: '[i] ', care: '[!] ', unknown: '[?] ', bad: '[X] ', plain: '' };
-const heads = { todo: '-> ', caution: '! CAUTION: ', source: '' } as const;
 
 /**
- * A sheet as plain text, wrapped to a width.
+ * A sheet as plain text, wrapped to a width; `caution` is what stands before a caution, in the language of the sheet.
  * @example writeText([{ kind: 'paragraph', text: 'In order.', isSmall: false }]).trim() // 'In order.'
  */
-export function writeText(document: SheetDocument, width = 92): string {
-  return `${document.map((block) => blockText(block, width)).join('\n').replace(/\n{3,}/g, '\n\n').trimEnd()}\n`;
+export function writeText(document: SheetDocument, width = 92, caution = 'Caution'): string {
+  return `${document.map((block) => blockText(block, width, caution)).join('\n').replace(/\n{3,}/g, '\n\n').trimEnd()}\n`;
 }
 
-function blockText(block: SheetBlock, width: number): string {
+function blockText(block: SheetBlock, width: number, caution: string): string {
   switch (block.kind) {
     case 'title':
       return `${wrapped(block.text, width)}\n${block.under === '' ? '' : `${wrapped(block.under, width)}\n`}`;
@@ -22,11 +21,11 @@ function blockText(block: SheetBlock, width: number): string {
       return `${bar}\n    ${block.word.toUpperCase()}\n${bar}\n${because}${next}\n`;
     }
     case 'heading':
-      return `\n${block.text.toUpperCase()}\n${'-'.repeat(block.text.length)}`;
+      return `\n${block.text.toUpperCase()}\n${'-'.repeat(block.text.toUpperCase().length)}`;
     case 'paragraph':
       return wrapped(block.text, width);
     case 'list':
-      return block.items.map((item, i) => itemText(item, block.isNumbered ? `${String(i + 1).padStart(2)}. ` : '', width)).join('\n');
+      return block.items.map((item, i) => itemText(item, block.isNumbered ? `${String(i + 1).padStart(2)}. ` : '', width, caution)).join('\n');
     case 'table':
       return tableText(block.columns, block.rows, width);
     case 'blanks':
@@ -34,7 +33,8 @@ function blockText(block: SheetBlock, width: number): string {
   }
 }
 
-function itemText(item: SheetItem, number: string, width: number): string {
+function itemText(item: SheetItem, number: string, width: number, caution: string): string {
+  const heads = { todo: '-> ', caution: `! ${caution.toUpperCase()}: `, source: '' } as const;
   const first = number !== '' ? number : item.tone === 'plain' ? '  - ' : `${signs[item.tone]} `;
   const indent = ' '.repeat(first.length);
   const lines = [hung(item.text, first, indent, width)];

@@ -1,5 +1,5 @@
 import type { ServiceRecordOutput } from '@seatwright/core/job';
-import { writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { writeDay, writeValue, type WritingStyle } from '@seatwright/core/wording';
 import { roomy, type ChartOrWhy } from '../internal/chart/chart-data.js';
 import type { ElementWords } from '../words/element-words.js';
 
@@ -8,7 +8,7 @@ type Record = Pick<ServiceRecordOutput, 'changes' | 'boreTrend'>;
 /** The bore at each renewal with the doubt of its reading, the limit that it must not pass, and how it goes on if the wear does. */
 export function boreRecordData(record: Record | null, words: ElementWords, style: WritingStyle): ChartOrWhy {
   const { boreRecord } = words.charts;
-  const measured = (record?.changes ?? []).flatMap(({ boreMm, boreUncertaintyMm, date }, i) => (boreMm === null ? [] : [{ i: i + 1, boreMm, doubtMm: boreUncertaintyMm ?? 0, date }]));
+  const measured = (record?.changes ?? []).flatMap(({ boreMm, boreUncertaintyMm, date }, i) => (boreMm === null ? [] : [{ i: i + 1, boreMm, doubtMm: boreUncertaintyMm ?? 0, date: writeDay(date, words.dayForm) }]));
   if (record === null || measured.length === 0) return { why: boreRecord.nothing };
   const { boreTrend: trend } = record;
   const mm = (value: number) => writeValue('boreMm', value, style);

@@ -1,6 +1,8 @@
 /** Words of the elements themselves; sentences about findings come from the catalogue of `@seatwright/core/wording`. */
 export interface ElementWords {
   readonly language: string;
+  /** How a calendar day is written, of `{year}`, `{month}` and `{day}`. */
+  readonly dayForm: string;
   readonly section: {
     readonly title: string;
     readonly asDriven: string;

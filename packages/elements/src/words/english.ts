@@ -3,6 +3,7 @@ import type { ElementWords } from './element-words.js';
 /** English words of the elements. */
 export const englishWords: ElementWords = {
   language: 'en',
+  dayForm: '{year}-{month}-{day}',
   section: {
     title: 'Section through shaft, seal and bore',
     asDriven: 'As driven in.',

@@ -3,6 +3,7 @@ import type { ElementWords } from './element-words.js';
 /** German words of the elements. */
 export const germanWords: ElementWords = {
   language: 'de',
+  dayForm: '{day}.{month}.{year}',
   section: {
     title: 'Schnitt durch Welle, Dichtring und Bohrung',
     asDriven: 'Fertig eingepresst.',

@@ -15,6 +15,7 @@ export const english: Catalogue = {
   language: 'en',
   decimalMark: '.',
   units: {},
+  dayForm: '{year}-{month}-{day}',
   findings: { ...fitsWords.findings, ...measuresWords.findings, ...jointWords.findings, ...sealWords.findings, ...bearingSeatWords.findings, ...bearingWorkWords.findings, ...handworkWords.findings, ...leakWords.findings, ...jobWords.findings },
   steps: { ...handworkWords.steps, ...leakWords.steps, ...bearingWorkWords.steps, ...jobWords.steps },
   cautions: cautionWords,

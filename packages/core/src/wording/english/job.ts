@@ -69,6 +69,8 @@ export const jobWords = {
     sources: 'Sources',
     caution: 'Caution',
     working: 'Working',
+    with: 'with',
+    table: 'table',
     seats: 'Seats and clearance',
     ringToTurn: 'one to turn, inside over and outside below',
     seat: 'Seat',

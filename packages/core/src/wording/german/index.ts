@@ -19,6 +19,7 @@ export const german: Catalogue = {
   language: 'de',
   decimalMark: ',',
   units: germanUnits,
+  dayForm: '{day}.{month}.{year}',
   findings: { ...germanFitsWords.findings, ...germanMeasuresWords.findings, ...germanJointWords.findings, ...germanSealWords.findings, ...germanBearingSeatWords.findings, ...germanBearingWorkWords.findings, ...germanHandworkWords.findings, ...germanLeakWords.findings, ...germanJobWords.findings },
   steps: { ...germanHandworkWords.steps, ...germanLeakWords.steps, ...germanBearingWorkWords.steps, ...germanJobWords.steps },
   cautions: germanCautionWords,

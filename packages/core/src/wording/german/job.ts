@@ -72,6 +72,8 @@ export const germanJobWords: SameWords<typeof jobWords> = {
     sources: 'Quellen',
     caution: 'Vorsicht',
     working: 'Rechengang',
+    with: 'mit',
+    table: 'Tabelle',
     seats: 'Sitze und Lagerluft',
     ringToTurn: 'einen drehen, innen über und außen unter',
     seat: 'Sitz',

@@ -7,6 +7,13 @@ export const germanUnits: Readonly<Record<string, string>> = {
 
 /** Instruments, materials, tools of standard sizes, sources and clauses as the tables name them. Titles of books and foreign standards stay as they are printed. */
 export const germanTableNames: Readonly<Record<string, string>> = {
+  'inner ring': 'Innenring',
+  'outer ring': 'Außenring',
+  'both rings': 'beide Ringe',
+  'ST …': 'ST …',
+  '0.1 e + 0.2': '0,1 e + 0,2',
+  't2 = b + 0.3': 't2 = b + 0,3',
+  't1 = 0.85 b': 't1 = 0,85 b',
   'Vernier calliper 0.05 mm, outside': 'Messschieber 0,05 mm, außen',
   'Vernier calliper 0.05 mm, inside': 'Messschieber 0,05 mm, innen',
   'Vernier calliper 0.05 mm, depth': 'Messschieber 0,05 mm, Tiefe',

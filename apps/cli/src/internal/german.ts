@@ -1,0 +1,1 @@
+export { german } from '@seatwright/core/wording';
