@@ -146,14 +146,20 @@ export class BenchSheet extends LitElement {
     return html`<nav class="bar" aria-label=${words.name}>
       <button type="button" class="brand" @click=${() => void this.leave()} aria-label="${words.name}: ${words.bar.sheets}"><span>${words.name}</span></button>
       <span class="unsaved"><span role="status">${this.keepingTold === 'untouched' ? (this.isUnsaved ? words.bar.unsaved : '') : words.keeping[this.keepingTold]}</span>${this.keeping === 'being kept' ? html`<span class="under-way" aria-hidden="true"> …</span>` : nothing}</span>
-      <button type="button" ?disabled=${!this.history.canUndo} @click=${() => { this.step('undo'); }}>${words.bar.undo}</button>
-      <button type="button" ?disabled=${!this.history.canRedo} @click=${() => { this.step('redo'); }}>${words.bar.redo}</button>
+      ${this.stepButton('undo', '↶', this.history.canUndo)}
+      ${this.stepButton('redo', '↷', this.history.canRedo)}
       ${this.unitSwitch()}
       ${this.languageSwitch()}
       <button type="button" @click=${() => { this.save(); }}>${words.bar.save}</button>
       <button type="button" @click=${() => void this.share()}>${words.share.button}</button>
       <button type="button" @click=${() => { window.print(); }}>${words.bar.print}</button>
     </nav>`;
+  }
+
+  /** One change back or forth: the word where there is room for it, its sign on a phone. */
+  private stepButton(way: 'undo' | 'redo', sign: string, canStep: boolean): TemplateResult {
+    const word = words.bar[way];
+    return html`<button type="button" class="step" aria-label=${word} title=${word} ?disabled=${!canStep} @click=${() => { this.step(way); }}><span>${word}</span><span class="sign" aria-hidden="true">${sign}</span></button>`;
   }
 
   /** Everything shown in the other units; what was typed stays as typed. */

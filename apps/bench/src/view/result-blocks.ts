@@ -132,7 +132,7 @@ function bearingNames(output: JobSheetOutput): string {
 /** Both seats and the clearance of each bearing, and what drives it in. */
 function bearingTables({ output, style }: SheetContext): TemplateResult | typeof nothing {
   if (output === null) return nothing;
-  const bearings = output.parts.filter((part) => part.kind === 'bearing');
+  const bearings = output.parts.filter((part) => part.kind === 'bearing').filter(({ seat, driver }) => seat !== null || driver !== null);
   return bearings.length === 0 ? nothing : html`${bearings.flatMap((part) => bearingBlocks(part, sentences, style)).map((block) => (block.kind === 'heading' ? html`<h3>${block.text}</h3>` : block.kind === 'table' ? renderTable(block) : block.kind === 'paragraph' ? html`<p>${block.text}</p>` : nothing))}`;
 }
 
