@@ -19,6 +19,6 @@ export default {
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false, reportMutants: false },
   jsonReporter: { fileName: `tmp/mutation/${room}.json` },
   // An endless loop is stopped by counting; this is for what cannot be counted, and long, since a busy machine is slow.
-  timeoutMS: 45_000,
+  timeoutMS: 20_000,
   allowConsoleColors: false,
 };
