@@ -14,3 +14,4 @@ for (const room of asked.length === 0 ? Object.keys(rooms) : asked) {
   });
   if (status !== 0) process.exit(status ?? 1);
 }
+await import('./write-report.mjs');

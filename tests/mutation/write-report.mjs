@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { rooms } from './rooms.mjs';
 import { argued } from './argued.mjs';
 
@@ -59,7 +59,7 @@ function page() {
   });
   return `# What the tests notice
 
-Made by \`node tests/mutation/write-report.mjs\` from the last \`npm run mutation\`; do not edit. The sources of a room are changed on purpose, one place at a time (a comparison turned, a term left out, a condition made always true), and the tests of that room must fail. What survives is either harmless, and the reason stands beside it, or a gap.
+Made by \`npm run mutation\`; do not edit. The sources of a room are changed on purpose, one place at a time (a comparison turned, a term left out, a condition made always true), and the tests of that room must fail. What survives is either harmless, and the reason stands beside it, or a gap.
 
 - Tried against the unit tests beside the sources, and those laws and recomputations that exercise the room (\`tests/mutation/rooms.mjs\`); laws with 4 cases each, always the same ones. The exhaustive and the slow ones, the published values, golden sheets and the twenty positions are not counted in: they catch more.
 - Not changed: the generated tables (data; laws and the ledger prove every cell), the re-exports, and texts. A text that means something is a member of a closed union, so that the compiler refuses any other; the rest are labels, units and sentences, which the word tests read.
