@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { conformanceProbability, conformity, decisionOf, decisionZones, normalProbability } from '@seatwright/core/measure';
-import { english, placeholdersOf } from '@seatwright/core/wording';
 import { expectWorkingHolds } from './internal/evaluate-working.js';
+import { expectWords } from './internal/expect-words.js';
 import { numRuns } from './internal/num-runs.js';
 
 const um = (min: number, max: number) => fc.integer({ min, max }).map((value) => value / 1000);
@@ -100,16 +100,7 @@ describe('conformity', () => {
         const output = conformity.compute(input);
         expectWorkingHolds(conformity.explain(input, output));
         expect(JSON.stringify(output)).toBe(JSON.stringify(output, (_, value: unknown) => (typeof value === 'number' && !Number.isFinite(value) ? 'none' : value)));
-        for (const { code, parameters } of output.findings) {
-          const words = english.findings[code];
-          expect(words, code).toBeDefined();
-          for (const name of placeholdersOf(`${words?.says ?? ''} ${words?.todo ?? ''}`)) expect(Object.keys(parameters), code).toContain(name);
-        }
-        for (const { name, effect } of output.assumptions) {
-          expect(Object.keys(english.assumed), name).toContain(name);
-          expect(Object.keys(english.effects), effect).toContain(effect);
-        }
-        for (const code of output.notChecked) expect(Object.keys(english.notChecked), code).toContain(code);
+        expectWords(output);
         const { forThisSize } = output.deciders;
         if (forThisSize !== null && isRuleGiven === false) {
           const zones = decisionZones(output, { standardUncertaintyMm: forThisSize.expandedUncertaintyMm / 2, expandedUncertaintyMm: forThisSize.expandedUncertaintyMm }, output.decisionRule);

@@ -3,8 +3,8 @@ import { expect, test } from 'vitest';
 import { verdicts, type Verdict } from '@seatwright/core';
 import { driverSearch, extractionPlan, seatingPlan, type Tool } from '@seatwright/core/handwork';
 import type { Situation } from '@seatwright/core/seal';
-import { english, placeholdersOf } from '@seatwright/core/wording';
 import { expectWorkingHolds } from './internal/evaluate-working.js';
+import { expectWords } from './internal/expect-words.js';
 import { numRuns } from './internal/num-runs.js';
 import { situations } from './internal/situations.js';
 
@@ -98,24 +98,7 @@ test.each(calculations)('%s: every finding, step, caution, assumption and open p
   fc.assert(
     fc.property(inputs as fc.Arbitrary<unknown>, (input) => {
       const output = any.compute(input) as Spoken;
-      const findings = [...output.findings, ...[...(output.candidates ?? []), ...(output.nearMisses ?? [])].flatMap((tool) => tool.reasons)];
-      for (const { code, parameters, missing } of findings) {
-        const words = english.findings[code];
-        expect(words, code).toBeDefined();
-        for (const name of placeholdersOf(`${words?.says ?? ''} ${words?.todo ?? ''}`)) expect(Object.keys(parameters), `${code} {${name}}`).toContain(name);
-        if (missing !== undefined) expect(Object.keys(english.readings), missing).toContain(missing.replace(/\[\d+\].*$/, ''));
-      }
-      for (const { code, parameters, cautions } of output.steps ?? []) {
-        expect(Object.keys(english.steps), code).toContain(code);
-        for (const name of placeholdersOf(english.steps[code] ?? '')) expect(Object.keys(parameters), `${code} {${name}}`).toContain(name);
-        for (const caution of cautions) expect(Object.keys(english.cautions), caution).toContain(caution);
-      }
-      for (const caution of output.cautions ?? []) expect(Object.keys(english.cautions), caution).toContain(caution);
-      for (const { name, effect } of output.assumptions) {
-        expect(Object.keys(english.assumed), name).toContain(name);
-        expect(Object.keys(english.effects), effect).toContain(effect);
-      }
-      for (const code of output.notChecked) expect(Object.keys(english.notChecked), code).toContain(code);
+      expectWords({ ...output, findings: [...output.findings, ...[...(output.candidates ?? []), ...(output.nearMisses ?? [])].flatMap((tool) => tool.reasons)] });
     }),
     { numRuns: runs },
   );

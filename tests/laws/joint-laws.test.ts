@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { lusolve, matrix } from 'mathjs';
 import { expect, test } from 'vitest';
 import { pressJoint, ringStack, type PressJointInput, type RingStackInput } from '@seatwright/core/joint';
-import { english, placeholdersOf } from '@seatwright/core/wording';
 import { expectWorkingHolds } from './internal/evaluate-working.js';
+import { expectWords } from './internal/expect-words.js';
 import { numRuns } from './internal/num-runs.js';
 
 function numbersIn(value: unknown): readonly number[] {
@@ -51,16 +51,7 @@ test('press-joint: no NaN, the schema is met, every code has words, and the work
       const output = pressJoint.compute(input);
       expect(numbersIn(output).every(Number.isFinite)).toBe(true);
       expect((pressJoint.output['~standard'].validate(JSON.parse(JSON.stringify(output))) as { readonly issues?: unknown }).issues).toBeUndefined();
-      for (const { code, parameters } of output.findings) {
-        const words = english.findings[code];
-        expect(words, code).toBeDefined();
-        for (const name of placeholdersOf(`${words?.says ?? ''} ${words?.todo ?? ''}`)) expect(Object.keys(parameters), `${code} {${name}}`).toContain(name);
-      }
-      for (const { name, effect } of output.assumptions) {
-        expect(Object.keys(english.assumed), name).toContain(name);
-        expect(Object.keys(english.effects), effect).toContain(effect);
-      }
-      for (const code of output.notChecked) expect(Object.keys(english.notChecked), code).toContain(code);
+      expectWords(output);
       expectWorkingHolds(pressJoint.explain(input, output));
     }),
     { numRuns },
@@ -315,11 +306,7 @@ test('ring-stack: every assumption and every gap has words, and the schema is me
     fc.property(stacks, (input) => {
       const output = ringStack.compute(input);
       expect((ringStack.output['~standard'].validate(JSON.parse(JSON.stringify(output))) as { readonly issues?: unknown }).issues).toBeUndefined();
-      for (const { name, effect } of output.assumptions) {
-        expect(Object.keys(english.assumed), name).toContain(name);
-        expect(Object.keys(english.effects), effect).toContain(effect);
-      }
-      for (const code of output.notChecked) expect(Object.keys(english.notChecked), code).toContain(code);
+      expectWords(output);
     }),
     { numRuns },
   );

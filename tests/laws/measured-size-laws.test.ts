@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { combineBudget, measuredSizeCalculation, type BudgetLine } from '@seatwright/core/measure';
-import { english, placeholdersOf } from '@seatwright/core/wording';
 import { expectWorkingHolds } from './internal/evaluate-working.js';
+import { expectWords } from './internal/expect-words.js';
 import { numRuns } from './internal/num-runs.js';
 
 const um = (min: number, max: number) => fc.integer({ min, max }).map((value) => value / 1000);
@@ -107,16 +107,7 @@ describe('a measured size', () => {
         const output = measuredSizeCalculation.compute(input);
         expectWorkingHolds(measuredSizeCalculation.explain(input, output));
         expect(JSON.stringify(output)).toBe(JSON.stringify(output, (_, value: unknown) => (typeof value === 'number' && !Number.isFinite(value) ? 'none' : value)));
-        for (const { code, parameters } of output.findings) {
-          const words = english.findings[code];
-          expect(words, code).toBeDefined();
-          for (const name of placeholdersOf(`${words?.says ?? ''} ${words?.todo ?? ''}`)) expect(Object.keys(parameters), code).toContain(name);
-        }
-        for (const { name, effect } of output.assumptions) {
-          expect(Object.keys(english.assumed)).toContain(name);
-          expect(Object.keys(english.effects)).toContain(effect);
-        }
-        for (const code of output.notChecked) expect(Object.keys(english.notChecked)).toContain(code);
+        expectWords(output);
       }),
       { numRuns },
     );

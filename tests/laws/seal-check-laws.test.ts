@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { verdicts, type Verdict } from '@seatwright/core';
 import { sealCheck, type Situation } from '@seatwright/core/seal';
-import { english, placeholdersOf } from '@seatwright/core/wording';
 import { expectWorkingHolds } from './internal/evaluate-working.js';
+import { expectWords } from './internal/expect-words.js';
 import { numRuns } from './internal/num-runs.js';
 import { situations } from './internal/situations.js';
 
@@ -48,17 +48,7 @@ test('every finding, assumption and open point has words, and every placeholder 
   fc.assert(
     fc.property(situations, (situation) => {
       const output = sealCheck.compute(situation);
-      for (const { code, parameters, missing } of output.findings) {
-        const words = english.findings[code];
-        expect(words, code).toBeDefined();
-        for (const name of placeholdersOf(`${words?.says ?? ''} ${words?.todo ?? ''}`)) expect(Object.keys(parameters), `${code} {${name}}`).toContain(name);
-        if (missing !== undefined) expect(Object.keys(english.readings), missing).toContain(missing);
-      }
-      for (const { name, effect } of output.assumptions) {
-        expect(Object.keys(english.assumed)).toContain(name);
-        expect(Object.keys(english.effects)).toContain(effect);
-      }
-      for (const code of output.notChecked) expect(Object.keys(english.notChecked), code).toContain(code);
+      expectWords(output);
     }),
     { numRuns },
   );
