@@ -119,27 +119,11 @@ export const styles = css`
   }
   details summary {
     min-height: var(--_target);
-    display: flex;
-    align-items: center;
     color: var(--_accent);
-    cursor: pointer;
-    list-style: none;
     font-size: 0.9375rem;
   }
-  summary::-webkit-details-marker {
-    display: none;
-  }
   summary::before {
-    content: '';
-    width: 0.45em;
-    height: 0.45em;
-    border: solid currentColor;
-    border-width: 0 2px 2px 0;
-    transform: rotate(-45deg);
     margin-inline: 0.25rem 0.7rem;
-  }
-  details[open] > summary::before {
-    transform: rotate(45deg);
   }
   .misses {
     margin: 0;

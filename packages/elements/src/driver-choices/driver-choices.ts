@@ -5,6 +5,7 @@ import type { DriverSearchOutput } from '@seatwright/core/handwork';
 import { english, plainStyle, wordFor, writeFinding, writeValue, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
 import { severityOfVerdict, severitySign } from '../internal/severity-sign.js';
 import { signStyles } from '../internal/sign-styles.js';
+import { foldStyles } from '../internal/fold-styles.js';
 import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
@@ -25,7 +26,7 @@ const shownAtOnce = 4;
  * @fires seat-driver - a driver was chosen; detail `{ name }`
  */
 export class SeatDriverChoices extends LitElement {
-  static override styles = [tokens, signStyles, styles];
+  static override styles = [tokens, foldStyles, signStyles, styles];
 
   /** What `driver-search` says. */
   @property({ attribute: false }) search: DriverSearchOutput | null = null;

@@ -59,20 +59,8 @@ export const styles = css`
     border: 0;
     padding: 0;
   }
-  summary::-webkit-details-marker {
-    display: none;
-  }
   summary::before {
-    content: '';
-    width: 0.45em;
-    height: 0.45em;
-    border: solid currentColor;
-    border-width: 0 2px 2px 0;
-    transform: rotate(-45deg);
     margin-inline: 0.25rem 0.4rem;
-  }
-  details[open] > summary::before {
-    transform: rotate(45deg);
   }
   .foot {
     display: flex;

@@ -5,6 +5,7 @@ import { english, plainStyle, writeFinding, type Catalogue, type WritingStyle } 
 import { severitySign } from '../internal/severity-sign.js';
 import { signStyles } from '../internal/sign-styles.js';
 import { heldMark, sourceText } from '../internal/source-text.js';
+import { foldStyles } from '../internal/fold-styles.js';
 import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
@@ -15,7 +16,7 @@ const order: readonly Severity[] = ['bad', 'unknown', 'care', 'note', 'good'];
 
 /** Findings, worst first: sign, sentence, what to do, where it comes from. What is in order is folded away. */
 export class SeatFindings extends LitElement {
-  static override styles = [tokens, signStyles, styles];
+  static override styles = [tokens, foldStyles, signStyles, styles];
 
   /** Findings of any calculation. */
   @property({ attribute: false }) findings: readonly Finding[] = [];

@@ -177,27 +177,12 @@ export const styles = css`
   }
   summary {
     min-height: var(--_target);
-    display: flex;
-    align-items: center;
     gap: 0.4em;
-    cursor: pointer;
     color: var(--_quiet);
-    list-style: none;
-  }
-  summary::-webkit-details-marker {
-    display: none;
   }
   summary::before {
-    content: '';
-    width: 0.45em;
-    height: 0.45em;
-    border: solid currentColor;
     border-width: 0 1.5px 1.5px 0;
-    transform: rotate(-45deg);
     margin-inline: 0.2em 0.3em;
-  }
-  details[open] > summary::before {
-    transform: rotate(45deg);
   }
   table {
     border-collapse: collapse;

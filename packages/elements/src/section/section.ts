@@ -5,6 +5,7 @@ import { keyed } from 'lit/directives/keyed.js';
 import type { ExtractionPlanOutput, SeatingPlanOutput } from '@seatwright/core/handwork';
 import type { SealCheckOutput } from '@seatwright/core/seal';
 import { english, writeValue, type Catalogue } from '@seatwright/core/wording';
+import { foldStyles } from '../internal/fold-styles.js';
 import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
 import { englishWords } from '../words/english.js';
@@ -41,7 +42,7 @@ export interface SectionTap {
  * @csspart detail - the magnified detail, an SVG
  */
 export class SeatSection extends LitElement {
-  static override styles: CSSResultGroup = [tokens, styles];
+  static override styles: CSSResultGroup = [tokens, foldStyles, styles];
 
   /** Shaft, bore, seal and seat as they are asked about. */
   @property({ attribute: false }) situation: SectionSituation | null = null;

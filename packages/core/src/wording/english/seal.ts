@@ -1,7 +1,7 @@
 /** English sentences of the room of seals. Long because it is a list: a line a code. */
 export const sealWords = {
   findings: {
-    'size-is-listed': { says: '{sizeCount} listed size(s) fit shaft and bore. The lists are held from memory: the measured part decides.' },
+    'size-is-listed': { says: '{sizeCount} listed {sizeCount|size fits|sizes fit} shaft and bore. The lists are held from memory: the measured part decides.' },
     'size-not-listed': { says: 'No listed size fits shaft and bore both. The lists are held from memory: the measured part decides.', todo: 'Read what is printed on the old seal; look at the near sizes.' },
     'inch-size-suspected': { says: 'These look like inch sizes: shaft {shaftInches}, bore {boreInches}.', todo: 'Ask for a seal in inches; a metric one near it is not the same.' },
     'inch-seal-grips-more': { says: 'The shaft ({measuredMm}) is not {fraction}: a seal for that inch size would grip {differenceMm} more.' },
