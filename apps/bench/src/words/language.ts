@@ -72,7 +72,7 @@ if ('addEventListener' in globalThis) {
 }
 
 /** Of the languages that are fetched only the one in use is kept for days without a network; the service worker serves it from here. */
-export const languageCache = 'languages';
+const languageCache = 'languages';
 
 async function keepForOffline(address: string): Promise<void> {
   if (!('serviceWorker' in navigator)) return;
@@ -111,7 +111,7 @@ export async function chooseLanguage(language: Language): Promise<void> {
 }
 
 /** The first language that the page is written in, of those that a person reads. */
-export function preferredOf(read: readonly string[]): Language {
+function preferredOf(read: readonly string[]): Language {
   for (const tag of read) {
     const [language = ''] = tag.toLowerCase().split('-');
     if (isLanguage(language)) return language;
