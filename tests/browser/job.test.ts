@@ -70,6 +70,31 @@ describe('a job from a sample', () => {
   });
 });
 
+describe('a nearer look', () => {
+  it('magnifies the gap by a tap on its ring or by the button, and says by how much', async () => {
+    const { page, context } = await bench.open({ viewport: { width: 390, height: 844 }, hasTouch: true });
+    await openSample(page, 'Bilge pump');
+    const times = async () => Number((await page.locator(`${drawing} svg[part=detail] .caption`).textContent())?.split(' ')[0]);
+    const before = await times();
+    await page.locator(`${drawing} svg[part=drawing] .mark-letter`).tap();
+    await expect.poll(times).toBeGreaterThan(before * 1.4);
+    await page.locator(drawing).getByRole('button', { name: 'Look nearer' }).tap();
+    await expect.poll(times).toBe(before);
+    await context.close();
+  });
+
+  it('shows the old lip track and the drill midway in the face, to scale', async () => {
+    const { page, context } = await bench.open();
+    await openSample(page, 'Winch gearbox');
+    await page.getByRole('button', { name: 'Taking out' }).click();
+    await expect.poll(() => page.locator(drawing).getByRole('img').first().getAttribute('aria-label')).toMatch(/midway between shaft and case.*The old lip track lies \d/u);
+    await page.locator('.drawing').getByText('Dimensions as a table').click();
+    await page.locator('.drawing').getByRole('button', { name: /^Old lip track/ }).click();
+    await expect.poll(() => page.locator('[data-key="wearTrack.fromFaceMm"]').evaluate((field) => field.matches(':focus-within'))).toBe(true);
+    await context.close();
+  });
+});
+
 describe('what is typed', () => {
   it('keeps 3/4 in as typed and says 19.05 mm beside it', async () => {
     const { page, context } = await bench.open();

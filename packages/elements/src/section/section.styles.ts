@@ -196,6 +196,19 @@ export const styles = css`
     padding: 0.2rem 0.5rem 0.2rem 0;
     border-block-end: 1px solid var(--_rule);
   }
+  .nearer {
+    min-height: var(--_target);
+    padding: 0;
+    font: inherit;
+    font-size: 0.875rem;
+    color: var(--_accent);
+    background: none;
+    border: 0;
+    cursor: pointer;
+  }
+  .nearer[aria-pressed='true'] {
+    font-weight: 650;
+  }
   th button {
     min-height: var(--_target);
     padding: 0;
@@ -218,7 +231,8 @@ export const styles = css`
     text-align: end;
   }
   @media print {
-    details {
+    details,
+    .nearer {
       display: none;
     }
     figcaption {

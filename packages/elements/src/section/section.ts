@@ -17,7 +17,7 @@ import { drawBehind } from './internal/draw-behind.js';
 import { drawDimensions, sealCallouts, settleDimensions, type SettledDimensions } from './internal/draw-dimensions.js';
 import { drawDrill } from './internal/draw-drill.js';
 import { drawDriver } from './internal/draw-driver.js';
-import { drawGap, gapHeight } from './internal/draw-gap.js';
+import { drawGap, gapHeightOf } from './internal/draw-gap.js';
 import { drawHousing } from './internal/draw-housing.js';
 import { drawSeal } from './internal/draw-seal.js';
 import { drawShaft } from './internal/draw-shaft.js';
@@ -76,6 +76,8 @@ export class SeatSection extends LitElement {
   @property({ type: Number, attribute: 'draw-width' }) drawWidth = 0;
 
   @state() private measuredWidth = 0;
+  @state() private isNear = false;
+  private ruler: CanvasRenderingContext2D | null = null;
 
   private readonly observer = new ResizeObserver((entries) => {
     const width = Math.round(entries.at(-1)?.contentRect.width ?? 0);
@@ -108,6 +110,7 @@ export class SeatSection extends LitElement {
     return html`<figure>
       ${this.drawing(geometry, settled, details)}
       ${details.map((detail) => this.detail(detail, layout))}
+      ${details.length === 0 ? nothing : html`<button type="button" class="nearer" aria-pressed=${this.isNear ? 'true' : 'false'} @click=${() => { this.isNear = !this.isNear; }}>${this.words.section.nearer}</button>`}
       ${this.compact ? nothing : this.caption(geometry, layout, details)}
       ${this.compact || this.withoutTable ? nothing : this.table(dimensions)}
     </figure>`;
@@ -172,14 +175,33 @@ export class SeatSection extends LitElement {
     return html`<svg part="drawing" role="img" aria-label=${this.spoken(geometry)} viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}>
       ${hatchings()}
       ${this.parts(geometry, layout)}
-      ${details.map(detailMark)}
+      ${details.map((detail) => this.detailMark(detail))}
       ${drawDimensions(settled)}
     </svg>`;
   }
 
   private detail({ letter, name, marks, hatches }: SectionDetail, layout: SectionLayout): TemplateResult {
-    const drawing = drawGap(marks, { letter, hatches, width: layout.width, sectionPxPerMm: layout.pxPerMm, words: this.words.section, style: this.lengthStyle });
-    return html`<svg part="detail" role="img" aria-label="${name === '' ? '' : `${name}: `}${this.detailText(marks)}" viewBox="0 0 ${layout.width} ${gapHeight}" width=${layout.width} height=${gapHeight}>${hatchings()}${drawing}</svg>`;
+    const drawing = drawGap(marks, { letter, hatches, width: layout.width, isNear: this.isNear, measure: (text) => this.lengthOf(text), sectionPxPerMm: layout.pxPerMm, words: this.words.section, style: this.lengthStyle });
+    return html`<svg part="detail" data-detail=${letter} role="img" aria-label="${name === '' ? '' : `${name}: `}${this.detailText(marks)}" viewBox="0 0 ${layout.width} ${gapHeightOf(this.isNear)}" width=${layout.width} height=${gapHeightOf(this.isNear)}>${hatchings()}${drawing}</svg>`;
+  }
+
+  /** The ring around the place that a detail enlarges, with its letter; a tap brings the detail into sight, nearer. */
+  private detailMark({ letter, x, y, isBelow = false }: SectionDetail): SVGTemplateResult {
+    return svg`<g class="tappable" @click=${() => void this.show(letter)}><circle class="hit" cx=${x} cy=${y} r="24"></circle><circle class="mark-ring" cx=${x} cy=${y} r="11"></circle><text class="mark-letter" x=${x + 15} y=${isBelow ? y + 19 : y - 9}>${letter}</text></g>`;
+  }
+
+  private async show(letter: string): Promise<void> {
+    this.isNear = true;
+    await this.updateComplete;
+    this.renderRoot.querySelector(`[data-detail="${letter}"]`)?.scrollIntoView({ block: 'nearest', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
+  }
+
+  /** How long a label is in the font of this place [px]. */
+  private lengthOf(text: string): number {
+    this.ruler ??= document.createElement('canvas').getContext('2d');
+    if (this.ruler === null) return text.length * 6.9;
+    this.ruler.font = `400 12.5px ${getComputedStyle(this).fontFamily}`;
+    return this.ruler.measureText(text).width + 1;
   }
 
   private detailText({ interference, outer }: GapMarks): string {
@@ -246,11 +268,6 @@ export interface SectionDetail {
 /** A tool that slides to its place when another one is drawn. */
 export function slidIn({ mode, driver }: SectionGeometry, tool: SVGTemplateResult | ''): DirectiveResult {
   return keyed(`${mode} ${driver?.name ?? ''}`, svg`<g class="tool moved">${tool}</g>`);
-}
-
-/** The ring around the place that a detail enlarges, with its letter. */
-function detailMark({ letter, x, y, isBelow = false }: SectionDetail): SVGTemplateResult {
-  return svg`<circle class="mark-ring" cx=${x} cy=${y} r="11"></circle><text class="mark-letter" x=${x + 15} y=${isBelow ? y + 19 : y - 9}>${letter}</text>`;
 }
 
 declare global {

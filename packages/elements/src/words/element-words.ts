@@ -22,12 +22,14 @@ export interface ElementWords {
     readonly driverOutside: string;
     readonly driverInside: string;
     readonly room: string;
+    readonly track: string;
     readonly flush: string;
     readonly inMm: string;
     readonly inInches: string;
     readonly scaleBar: string;
     readonly standIn: string;
     readonly detail: string;
+    readonly nearer: string;
     readonly sealAsMade: string;
     readonly boreRead: string;
     readonly boreWanted: string;
@@ -47,6 +49,7 @@ export interface ElementWords {
     readonly spokenPushOut: string;
     readonly spokenRim: string;
     readonly spokenBehind: string;
+    readonly spokenTrack: string;
     /** A bearing, alone or behind its seal. */
     readonly bearing: {
       readonly title: string;

@@ -2,7 +2,7 @@ import { writeLength } from '@seatwright/core/quantity';
 import type { ElementWords } from '../../words/element-words.js';
 import type { SectionGeometry } from './section-geometry.js';
 
-export type DimensionName = 'shaft' | 'bore' | 'width' | 'depth' | 'hole-circle' | 'drill' | 'drill-stop' | 'driver-outside' | 'driver-inside' | 'room' | 'bearing-bore' | 'bearing-outside' | 'bearing-width';
+export type DimensionName = 'shaft' | 'bore' | 'width' | 'depth' | 'hole-circle' | 'drill' | 'drill-stop' | 'driver-outside' | 'driver-inside' | 'room' | 'track' | 'bearing-bore' | 'bearing-outside' | 'bearing-width';
 
 /** One dimension of the drawing: what it is called, what it measures, and which entry of a position it stands for. */
 export interface SectionDimension {
@@ -22,7 +22,7 @@ export interface LengthStyle {
 
 /** All dimensions that the drawing and its table show. */
 export function dimensionsOf(geometry: SectionGeometry, words: ElementWords['section']): readonly SectionDimension[] {
-  const { known, shaftMm, outsideMm, widthMm, depthMm, mode, driver, drill, clearBehindMm } = geometry;
+  const { known, shaftMm, outsideMm, widthMm, depthMm, mode, driver, drill, clearBehindMm, wearTrack } = geometry;
   const list: SectionDimension[] = [
     { name: 'shaft', label: words.shaft, valueMm: known.shaft ? shaftMm : null, isDiameter: true, path: 'seal.shaftMm' },
     { name: 'bore', label: words.bore, valueMm: known.bore ? outsideMm : null, isDiameter: true, path: 'seal.outsideMm' },
@@ -30,6 +30,7 @@ export function dimensionsOf(geometry: SectionGeometry, words: ElementWords['sec
     { name: 'depth', label: mode === 'taking out' ? words.oldDepth : words.depth, valueMm: known.depth ? depthMm : null, isDiameter: false, path: mode === 'taking out' ? 'oldDepthMm' : 'seat' },
   ];
   if (clearBehindMm !== null) list.push({ name: 'room', label: words.room, valueMm: clearBehindMm, isDiameter: false, path: 'clearBehindMm' });
+  if (wearTrack !== null) list.push({ name: 'track', label: words.track, valueMm: wearTrack.fromFaceMm, isDiameter: false, path: 'wearTrack.fromFaceMm' });
   if (driver !== null) {
     list.push({ name: 'driver-outside', label: words.driverOutside, valueMm: driver.outsideRadiusMm * 2, isDiameter: true, path: '' });
     list.push({ name: 'driver-inside', label: words.driverInside, valueMm: driver.insideRadiusMm * 2, isDiameter: true, path: '' });

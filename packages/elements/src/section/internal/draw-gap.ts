@@ -10,6 +10,10 @@ interface Options {
   /** Hatchings of the outer and the inner part. */
   readonly hatches: readonly [outer: string, inner: string];
   readonly width: number;
+  /** Twice as large, for a nearer look. */
+  readonly isNear: boolean;
+  /** How long a text is in the font of the labels [px]. */
+  readonly measure: (text: string) => number;
   /** Scale of the section that the detail belongs to. */
   readonly sectionPxPerMm: number;
   readonly words: ElementWords['section'];
@@ -23,11 +27,17 @@ interface Label {
 }
 
 const plotTop = 30;
-const plotHeight = 122;
-export const gapHeight = plotTop + plotHeight + 8;
+
+function plotHeightOf(isNear: boolean): number {
+  return isNear ? 260 : 122;
+}
+
+export function gapHeightOf(isNear: boolean): number {
+  return plotTop + plotHeightOf(isNear) + 8;
+}
 
 /** How many times the section the detail is enlarged: a round number. */
-function magnificationOf(marks: GapMarks, sectionPxPerMm: number): number {
+function magnificationOf(marks: GapMarks, sectionPxPerMm: number, plotHeight: number): number {
   const { lowUm, highUm } = rangeOf(marks);
   return roundMagnification((plotHeight * 2000) / ((highUm - lowUm) * sectionPxPerMm));
 }
@@ -36,14 +46,15 @@ function magnificationOf(marks: GapMarks, sectionPxPerMm: number): number {
  * Two parts where they meet, magnified: the outer one above on the left, the inner one below on the right, as in the section.
  * Three different marks: a dashed box for where a part may be made, a solid band for what was read, a bar with ends for the doubt.
  */
-export function drawGap(marks: GapMarks, { letter, hatches, width, sectionPxPerMm, words, style }: Options): SVGTemplateResult {
-  const magnification = magnificationOf(marks, sectionPxPerMm);
+export function drawGap(marks: GapMarks, { letter, hatches, width, isNear, measure, sectionPxPerMm, words, style }: Options): SVGTemplateResult {
+  const plotHeight = plotHeightOf(isNear);
+  const magnification = magnificationOf(marks, sectionPxPerMm, plotHeight);
   const pxPerUm = (magnification * sectionPxPerMm) / 2000;
   const { lowUm, highUm } = rangeOf(marks);
   const middleUm = (lowUm + highUm) / 2;
   const y = (um: number) => round(plotTop + plotHeight / 2 - (um - middleUm) * pxPerUm);
   const left = 8;
-  const right = Math.min(Math.round(width * (width < 340 ? 0.3 : 0.4)), 230);
+  const right = Math.min(Math.round(width * (width < 340 ? 0.3 : 0.36)), 230);
   const split = Math.round(left + (right - left) * 0.5);
   return svg`
     <text class="detail" x=${left} y="17">${letter}</text>
@@ -54,7 +65,7 @@ export function drawGap(marks: GapMarks, { letter, hatches, width, sectionPxPerM
     <path class="axis" d="M${left - 5} ${y(0)}H${right + 6}"></path>
     ${drawDoubt(marks.outer, y, (left + split) / 2)}${drawDoubt(marks.inner, y, (split + right) / 2)}
     <rect class="frame" x=${left} y=${plotTop} width=${right - left} height=${plotHeight}></rect>
-    ${drawLabels(labelsOf(marks, y, words, style), right, width)}`;
+    ${drawLabels(labelsOf(marks, y, words, style), right, width, plotHeight, measure)}`;
 }
 
 /** One part from its surface to the edge of the plot that it comes from. */
@@ -96,7 +107,7 @@ function labelsOf({ outer, inner, nominalMm }: GapMarks, y: (um: number) => numb
 }
 
 /** Labels to the right, in the order of their marks, never closer than a line. */
-function drawLabels(labels: readonly Label[], right: number, width: number): SVGTemplateResult {
+function drawLabels(labels: readonly Label[], right: number, width: number, plotHeight: number, measure: (text: string) => number): SVGTemplateResult {
   const step = 19;
   const places: number[] = [];
   for (const label of labels) places.push(Math.max(label.y, (places.at(-1) ?? -Infinity) + step));
@@ -112,13 +123,13 @@ function drawLabels(labels: readonly Label[], right: number, width: number): SVG
     const at = round(settled[i] ?? label.y);
     return svg`<path class="leader" d="M${right + 2} ${label.y}L${right + 10} ${at}H${x - 13}"></path>
       ${key(label.mark, x - 6, at)}
-      <text class="label" x=${x + 6} y=${at + 4} textLength=${fit(label.text, width - x - 10)} lengthAdjust="spacingAndGlyphs">${label.text}</text>`;
+      <text class="label" x=${x + 6} y=${at + 4} textLength=${fit(measure(label.text), width - x - 10)} lengthAdjust="spacingAndGlyphs">${label.text}</text>`;
   })}`;
 }
 
 /** Squeezes a label that would leave the paper; others keep their natural length. */
-function fit(text: string, room: number): string | typeof nothing {
-  return text.length * 6.9 > room ? String(Math.max(room, 40)) : nothing;
+function fit(length: number, room: number): string | typeof nothing {
+  return length > room ? String(Math.max(room, 40)) : nothing;
 }
 
 function key(mark: Label['mark'], x: number, y: number): SVGTemplateResult {
