@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { bearingRemoval, bearingSeat, type BearingSeatInput } from '@seatwright/core/bearing';
 import { bearingDriver, driverSearch, extractionPlan, seatingPlan } from '@seatwright/core/handwork';
 import { sealCheck } from '@seatwright/core/seal';
+import { germanWords } from '@seatwright/elements/words.js';
 import { Bench, type OpenBench } from './internal/bench.js';
 import { troublesOfLabels, type DrawnCase } from './internal/drawn-labels.js';
 
@@ -96,4 +97,10 @@ test('nor with a bearing in it, of any series, alone or behind a seal', async ()
   const cases = bearingCases();
   expect(cases.length).toBeGreaterThan(700);
   expect(await troublesOfLabels(open.page, cases)).toEqual([]);
+});
+
+test('nor in German, whose words are longer', async () => {
+  const german = { words: germanWords, decimalMark: ',' };
+  const cases = [...sealCases(), ...bearingCases()].filter(({ given, width }) => width === 358 && given['lengthUnit'] === 'mm').map((drawn) => ({ ...drawn, given: { ...drawn.given, ...german } }));
+  expect(await troublesOfLabels(open.page, [...cases, { name: 'nothing known', tag: 'seat-section', width: 358, given: german }, { name: 'no bearing known', tag: 'seat-bearing-section', width: 358, given: german }])).toEqual([]);
 });
