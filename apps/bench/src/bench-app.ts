@@ -11,7 +11,7 @@ import { DeviceStore, type Hindrance, type SetAside } from './keeping/device-sto
 import { KeptSheets, titleOf, type KeptSheet } from './keeping/kept-sheets.js';
 import { OwnTools, type OwnTool } from './keeping/own-tools.js';
 import type { KnownSheet } from './keeping/keeper.js';
-import { heldInTab } from './keeping/tab-reserve.js';
+import { dropFromTab, heldInTab } from './keeping/tab-reserve.js';
 import { unitsOfDevice } from './keeping/units-of-device.js';
 import { carriesJob, saysBackup, saysToolList } from './sharing/marks.js';
 import type { DueLine } from './view/kept-machines.js';
@@ -83,6 +83,7 @@ export class BenchApp extends LitElement {
     void this.lookAtKept();
     void this.lookAtHeld().catch(() => { this.fault = words.start.notLoaded; }).then(() => this.lookAtAddress());
     window.addEventListener('hashchange', this.addressChanged);
+    window.addEventListener('focus', this.cameBack);
     this.addEventListener('dragover', this.dragOver);
     this.addEventListener('dragleave', this.dragLeave);
     this.addEventListener('drop', this.dropped);
@@ -92,6 +93,7 @@ export class BenchApp extends LitElement {
     super.disconnectedCallback();
     this.store.removeEventListener('opened', this.storeOpened);
     window.removeEventListener('hashchange', this.addressChanged);
+    window.removeEventListener('focus', this.cameBack);
     this.removeEventListener('dragover', this.dragOver);
     this.removeEventListener('dragleave', this.dragLeave);
     this.removeEventListener('drop', this.dropped);
@@ -245,11 +247,13 @@ export class BenchApp extends LitElement {
     const held = heldInTab();
     if (held === null) return;
     const kept = held.file === null ? await this.sheets.read(held.known.id) : null;
-    const known = kept === null ? held.known : 'value' in kept ? kept.value : undefined;
-    const file = held.file ?? (kept !== null && 'value' in kept ? kept.value?.file : undefined);
+    if (kept !== null && 'hindrance' in kept) return;
+    const file = held.file ?? kept?.value?.file;
+    // Where the device keeps it, it is needed once; else the tab lets go of it as soon as it is kept.
+    if (held.file === null) dropFromTab();
     if (file === undefined) return;
     await loadSheet();
-    this.open(file, known, held.place);
+    this.open(file, kept === null ? held.known : kept.value, held.place);
     if (held.file !== null) await this.sheet?.keepNow();
   }
 
@@ -301,6 +305,9 @@ export class BenchApp extends LitElement {
     event.preventDefault();
     void this.takeFile(file);
   };
+
+  /** Another tab may have kept or removed sheets meanwhile. */
+  private readonly cameBack = (): void => { if (this.isAtStart && !this.isAtTools) void this.lookAtKept(); };
 
   private readonly storeOpened = (): void => void this.lookAtKept();
 
