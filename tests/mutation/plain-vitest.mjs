@@ -28,7 +28,8 @@ export function test(name, ...rest) {
 test.each = (rows) => (name, run) => {
   for (const [i, row] of rows.entries()) test(`${name} (${i})`, () => (Array.isArray(row) ? run(...row) : run(row)));
 };
-export const it = test;
+/** The other name of a test. */
+export const it = Object.assign((...all) => test(...all), { each: test.each });
 
 export function describe(name, body) {
   names.push(name);

@@ -104,6 +104,15 @@ test.each([
   expect(() => run({ ...input, ...caseGrows })).toThrow(message);
 });
 
+test('limits of size: no width is a size, the wrong way round is none, a tenth of the nominal size is as far as they go', () => {
+  const at = (lowerMm: number, upperMm: number) => () => run({ ...tight, ...caseGrows, shaft: { lowerMm, upperMm } }).at20C;
+  expect(at(100, 100)()).toMatchObject({ mostInterferenceUm: 50 });
+  expect(at(100.01, 100)).toThrow(/lowerMm must not exceed upperMm|tolerance class/);
+  expect(at(90, 110)()).toMatchObject({ leastInterferenceUm: -9970 });
+  expect(at(89.99, 100)).toThrow(/more than a tenth away/);
+  expect(at(100, 110.01)).toThrow(/more than a tenth away/);
+});
+
 test('the range may end anywhere above its start', () => {
   expect(run({ ...tight, ...caseGrows, toC: 10 }).curve.at(-1)?.bothAtC).toBe(10);
 });

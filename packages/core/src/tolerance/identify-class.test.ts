@@ -46,6 +46,29 @@ describe('identify class', () => {
     expect(consideredCount).toBeGreaterThan(400);
   });
 
+  it('counts a class that equals the range among those that hold it, and stands all lists in their order', () => {
+    const { containing, nearest, notChecked } = identifyClass.run({ nominalMm: 25, kind: 'shaft', upperLimitDeviationUm: 35, lowerLimitDeviationUm: 22 });
+    expect(classesOf(containing)[0]).toBe('p6');
+    expect(notChecked).toEqual([]);
+    const rank = { first: 0, second: 1, none: 2 };
+    const inOrder = <T>(list: readonly T[], ...keys: ((one: T) => number)[]) => {
+      const ordered = list.toSorted((a, b) => keys.map((key) => key(a) - key(b)).find((difference) => difference !== 0) ?? 0);
+      expect(list).toEqual(ordered);
+    };
+    inOrder(containing, ({ preference }) => rank[preference], ({ standardToleranceUm }) => standardToleranceUm, ({ differenceUm }) => differenceUm);
+    inOrder(nearest, ({ differenceUm }) => differenceUm, ({ preference }) => rank[preference], ({ standardToleranceUm }) => standardToleranceUm);
+    for (const sizesMm of [[25.001, 25.002], [24.98], [25.1, 25.2]]) {
+      const found = identifyClass.run({ nominalMm: 25, kind: 'shaft', sizesMm });
+      inOrder(found.containing, ({ preference }) => rank[preference], ({ standardToleranceUm }) => standardToleranceUm, ({ differenceUm }) => differenceUm);
+      inOrder(found.nearest, ({ differenceUm }) => differenceUm, ({ preference }) => rank[preference], ({ standardToleranceUm }) => standardToleranceUm);
+    }
+  });
+
+  it('takes a range of no width', () => {
+    expect(identifyClass.run({ nominalMm: 25, kind: 'hole', upperLimitDeviationUm: 5, lowerLimitDeviationUm: 5 }).containing.length).toBeGreaterThan(0);
+    expect(identifyClass.run({ nominalMm: 25, kind: 'hole', largestMm: 25.005, smallestMm: 25.005 })).toMatchObject({ upperUm: 5, lowerUm: 5 });
+  });
+
   it.each([
     [{ nominalMm: 25, kind: 'hole' }, 'invalid-input', ''],
     [{ kind: 'hole', largestMm: 25.021, smallestMm: 25 }, 'invalid-input', 'nominalMm'],
