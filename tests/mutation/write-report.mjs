@@ -46,7 +46,7 @@ const percent = (part, whole) => (whole === 0 ? '–' : `${((100 * part) / whole
 function page() {
   const all = Object.keys(rooms).map((room) => (existsSync(`${results}/${room}.json`) ? JSON.parse(readFileSync(`${results}/${room}.json`, 'utf8')) : { room }));
   const table = all.map((result) => {
-    if (result.counts === undefined) return `| \`${result.room}/\` | not measured yet | | | | | | |`;
+    if (result.counts === undefined) return `| \`${result.room}/\` | not measured | | | | | | |`;
     const { killed, timeout, survived, uncovered, onLoading, words: texts } = result.counts;
     const tried = killed + timeout + survived + uncovered;
     const excused = result.survivors.filter((survivor) => reasonOf(survivor) !== undefined).length;
