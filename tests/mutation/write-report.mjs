@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { rooms } from './rooms.mjs';
 import { argued } from './argued.mjs';
 
@@ -9,6 +9,11 @@ import { argued } from './argued.mjs';
 const root = new URL('../..', import.meta.url).pathname;
 const results = `${root}tests/mutation/results`;
 mkdirSync(results, { recursive: true });
+
+/** How many sources of the room there are, so that a part of them is called a part. */
+function sourceCount(folder) {
+  return readdirSync(folder, { recursive: true }).filter((name) => name.endsWith('.ts') && !name.endsWith('.test.ts') && !name.endsWith('index.ts')).length;
+}
 
 const words = (text) => text.replace(/\s+/g, ' ').trim();
 
@@ -33,8 +38,10 @@ function summary(room) {
       }
     }
   }
-  const commit = process.env.COMMIT === undefined ? {} : { commit: process.env.COMMIT };
-  writeFileSync(`${results}/${room}.json`, `${JSON.stringify({ room, date: new Date().toISOString().slice(0, 10), tool: `Stryker ${framework?.version ?? ''}`.trim(), ...commit, counts, survivors }, null, 1)}\n`);
+  const [tried, all] = [Object.keys(files).length, sourceCount(`${root}packages/core/src/${room}`)];
+  // Files of labels and types alone have nothing to change.
+  const part = process.env.FILES === undefined ? {} : { files: `${tried} of its ${all} files` };
+  writeFileSync(`${results}/${room}.json`, `${JSON.stringify({ room, date: new Date().toISOString().slice(0, 10), tool: `Stryker ${framework?.version ?? ''}`.trim(), ...part, counts, survivors }, null, 1)}\n`);
 }
 
 /** Why a survivor may stay: the first entry whose file begins so and whose text is in what was changed. */
