@@ -107,6 +107,7 @@ export class SeatSection extends LitElement {
     const settled = settleDimensions(this.extent(geometry), { width, isCompact: this.compact }, this.highlight, (layout) => this.callouts(geometry, layout, dimensions, options));
     const { layout } = settled;
     const details = this.compact || this.withoutDetail ? [] : this.details(geometry, layout);
+    if (details.length > 0) this.takeRuler();
     return html`<figure>
       ${this.drawing(geometry, settled, details)}
       ${details.map((detail) => this.detail(detail, layout))}
@@ -196,12 +197,15 @@ export class SeatSection extends LitElement {
     this.renderRoot.querySelector(`[data-detail="${letter}"]`)?.scrollIntoView({ block: 'nearest', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
   }
 
+  /** The font of this place, asked once for all labels of a drawing. */
+  private takeRuler(): void {
+    this.ruler ??= document.createElement('canvas').getContext('2d');
+    if (this.ruler !== null) this.ruler.font = `400 12.5px ${getComputedStyle(this).fontFamily}`;
+  }
+
   /** How long a label is in the font of this place [px]. */
   private lengthOf(text: string): number {
-    this.ruler ??= document.createElement('canvas').getContext('2d');
-    if (this.ruler === null) return text.length * 6.9;
-    this.ruler.font = `400 12.5px ${getComputedStyle(this).fontFamily}`;
-    return this.ruler.measureText(text).width + 1;
+    return this.ruler === null ? text.length * 6.9 : this.ruler.measureText(text).width + 1;
   }
 
   private detailText({ interference, outer }: GapMarks): string {
