@@ -74,7 +74,7 @@ describe("tubes and sockets of one's own", () => {
     const socket = page.locator('bench-own-tools .item').nth(1);
     await socket.locator('summary').click();
     await socket.getByLabel('Wall thickness').fill('50');
-    await socket.getByText(/must not exceed half/).waitFor();
+    await socket.getByText('Wall thickness must not exceed half of outside diameter at the end that pushes').waitFor();
     await socket.getByLabel('Wall thickness').fill('5');
     await page.locator('bench-own-tools .item').nth(2).locator('summary').click();
     await page.getByRole('button', { name: 'Remove: half ty' }).click();

@@ -19,7 +19,8 @@ export function renderEntry(entry: Entry, context: FormContext): TemplateResult 
 export function renderField({ label, help, entry, isRequired }: Omit<Entry, 'scope' | 'path'>, key: string, path: Path, context: FormContext): TemplateResult {
   const { document, style, actions } = context;
   const isNamed = context.toBegin[0] === key;
-  const fault = faultOf(key, context);
+  const { nameInFault = (text: string) => text } = context;
+  const fault = nameInFault(faultOf(key, context));
   const set = (value: Json | undefined) => {
     actions.change(path, value);
   };

@@ -3,14 +3,15 @@ import { isFinished } from '../document/without-unfinished.js';
 import { listAt, textAt, valueAt, withValue } from '../document/raw-document.js';
 import { filePathOf, type FormContext } from '../view/sheet-context.js';
 import { words } from '../words/index.js';
-import { keyOf, wordOf } from './entry.js';
+import { currentLanguage } from '../words/language.js';
+import { capitalised, keyOf, wordOf } from './entry.js';
 import type { ItemForm } from './groups.js';
 import { renderField } from './render-entry.js';
 
 /** A list of things that are described field by field: what stands on the shaft, the tools at hand. */
 export function renderList(form: ItemForm, addWord: string, unfinishedWord: string, context: FormContext): TemplateResult {
   const { document, actions } = context;
-  const inWords = withLabels(form, context);
+  const inWords: FormContext = { ...context, nameInFault: (fault) => nameInFault(form, fault) };
   const path = filePathOf(form, context);
   const items = listAt(document, path);
   const listName = String(path.at(-1));
@@ -29,12 +30,10 @@ export function renderList(form: ItemForm, addWord: string, unfinishedWord: stri
   </div>`;
 }
 
-/** The fault with the names that people know in place of those of the file: "wallMm" is "wall thickness". */
-function withLabels({ fields }: ItemForm, context: FormContext): FormContext {
-  const { fault } = context;
-  if (fault === null) return context;
-  const message = fields.filter(({ key }) => /[A-Z]/u.test(key)).reduce((text, { key, entry }) => text.replace(new RegExp(`\\b${key}\\b(?!:)`, 'gu'), entry.label.toLowerCase()), fault.message);
-  return { ...context, fault: { ...fault, message } };
+/** A fault with the names that people know in place of those of the file: "wallMm" is "wall thickness". */
+function nameInFault({ fields }: ItemForm, fault: string): string {
+  const named = fields.filter(({ key }) => /[A-Z]/u.test(key)).reduce((text, { key, entry }) => text.replace(new RegExp(`\\b${key}\\b`, 'giu'), currentLanguage() === 'en' ? entry.label.toLowerCase() : entry.label), fault);
+  return capitalised(named);
 }
 
 function itemLine(size: string): string {

@@ -62,7 +62,10 @@ export interface SheetActions {
 }
 
 /** What a part of the form is drawn from, on a sheet or by itself. */
-export type FormContext = Pick<SheetContext, 'document' | 'place' | 'sealPart' | 'bearingPart' | 'fault' | 'toBegin' | 'style'> & { readonly actions: Pick<SheetActions, 'change' | 'goTo'> };
+export type FormContext = Pick<SheetContext, 'document' | 'place' | 'sealPart' | 'bearingPart' | 'fault' | 'toBegin' | 'style'> & { readonly actions: Pick<SheetActions, 'change' | 'goTo'>;
+  /** What stands in a fault for the names that only the file knows. */
+  readonly nameInFault?: (fault: string) => string;
+};
 
 /** Where an entry stands in the file. A part may have a seat, a facing and an old depth of its own. */
 export function filePathOf({ scope, path }: Pick<Entry, 'scope' | 'path'>, { document, place, sealPart, bearingPart }: Pick<SheetContext, 'document' | 'place' | 'sealPart' | 'bearingPart'>): Path {

@@ -2,6 +2,10 @@
 export const germanErrorNames: Readonly<Record<string, string>> = {
   '… and …: …': '… und …: …',
   '…, got …': '…; eingegeben ist …',
+  'give either … or …, not both': 'entweder … oder … angeben, nicht beides',
+  'give … or …': '… oder … angeben',
+  '… must be smaller than …': '… muss kleiner sein als …',
+  '… must not exceed half of …': '… darf höchstens halb so groß sein wie …',
   '…: expected …': '…: erwartet wird …',
   '…: missing; …': '…: fehlt; …',
   '…: …': '…: …',
