@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { allKept, Bench, openSample, unfold } from './internal/bench.js';
+import { faultsOf } from './internal/faults.js';
 
 const bench = new Bench();
 beforeAll(() => bench.start());
@@ -57,6 +58,47 @@ describe('the language of the page', () => {
     await page.getByRole('button', { name: 'Windengetriebe' }).click();
     await page.getByRole('heading', { name: 'Ansehen und messen' }).waitFor();
     expect(troubles).toEqual([]);
+    await context.close();
+  });
+});
+
+describe.each([390, 1440].flatMap((width) => (['light', 'dark'] as const).map((colorScheme) => ({ width, colorScheme }))))('in German at $width px, $colorScheme', ({ width, colorScheme }) => {
+  it('has no fault on the first screen and on a full sheet, and nothing hangs over', async () => {
+    const { page, context, troubles } = await bench.open({ viewport: { width, height: 900 }, colorScheme, locale: 'de-DE', bypassCSP: true });
+    await page.getByRole('heading', { name: 'Ein Arbeitsblatt öffnen' }).waitFor();
+    expect(await faultsOf(page)).toEqual([]);
+    await openSample(page, 'Windengetriebe');
+    await page.locator('details').evaluateAll((all) => { for (const details of all) (details as HTMLDetailsElement).open = true; });
+    await page.locator('seat-working li').first().waitFor();
+    expect(await faultsOf(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+});
+
+describe('in German', () => {
+  it('a field says what it understood and what it did not, with a decimal comma', async () => {
+    const { page, context } = await bench.open({ locale: 'de-DE' });
+    await openSample(page, 'Bilgenpumpe');
+    await unfold(page, 'Der Ring, laut Aufschrift');
+    const width = page.getByLabel('Breite laut Aufschrift');
+    await width.fill('5/16 in');
+    await page.getByText(/= 7,93\d*\smm/u).first().waitFor();
+    await width.fill('acht');
+    const fault = page.locator('seat-length-field', { has: width }).locator('.error');
+    await fault.waitFor();
+    expect(await fault.innerText()).toMatch(/verstanden wird/u);
+    await width.fill('7,0');
+    await fault.waitFor({ state: 'detached' });
+    await context.close();
+  });
+
+  it('an ordinary job prints on one page of A4', async () => {
+    const { page, context } = await bench.open({ viewport: { width: 390, height: 844 }, locale: 'de-DE' });
+    await openSample(page, 'Bilgenpumpe');
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/gu)?.length).toBe(1);
     await context.close();
   });
 });

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { english, german, placeholdersOf } from '@seatwright/core/wording';
+import * as z from 'zod';
+import { workshopFileField } from '@seatwright/core/job';
+import { english, german, placeholdersOf, wordFor } from '@seatwright/core/wording';
 import { englishWords, germanWords } from '@seatwright/elements/words.js';
 import { english as englishPage } from '../../apps/bench/src/words/english.js';
 import { german as germanPage } from '../../apps/bench/src/words/german.js';
@@ -38,4 +40,27 @@ describe.each([
       if (isSentence(one.get(path) ?? '')) expect(text, path).not.toBe(one.get(path));
     }
   });
+});
+
+/** Labels and choices of a schema, however deep. */
+function saidBy(schema: unknown): { readonly labels: ReadonlySet<string>; readonly choices: ReadonlySet<string> } {
+  const labels = new Set<string>();
+  const choices = new Set<string>();
+  const look = (node: unknown): void => {
+    if (typeof node !== 'object' || node === null) return;
+    const { label, enum: values } = node as { readonly label?: unknown; readonly enum?: unknown };
+    if (typeof label === 'string') labels.add(label);
+    if (Array.isArray(values)) for (const value of values) if (typeof value === 'string') choices.add(value);
+    for (const inner of Object.values(node)) look(inner);
+  };
+  look(schema);
+  return { labels, choices };
+}
+
+test('each field of a workshop file, and each choice in it, has a German name', () => {
+  const { labels, choices } = saidBy(z.toJSONSchema(workshopFileField, { io: 'input', unrepresentable: 'any' }));
+  expect(labels.size).toBeGreaterThan(50);
+  expect([...labels].filter((label) => wordFor(label, german) === label)).toEqual([]);
+  // Of the words only a unit is said alike in both.
+  expect([...choices].filter((choice) => /^[a-z][a-z -]*$/u.test(wordFor(choice, german)) && wordFor(choice, german) === choice)).toEqual(['mm']);
 });

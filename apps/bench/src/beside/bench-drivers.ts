@@ -1,8 +1,10 @@
+import { updateWhenLocaleChanges } from '@lit/localize';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { BearingDriverOutput, DriverSearchOutput } from '@seatwright/core/handwork';
 import type { WritingStyle } from '@seatwright/core/wording';
 import type { JsonObject } from '../document/raw-document.js';
+import { wordOf } from '../form/entry.js';
 import { words } from '../words/index.js';
 import { bearingDrivers, sealDrivers, type ComparableDriver } from './compare-drivers.js';
 import { compareRows } from './compare-rows.js';
@@ -26,6 +28,11 @@ export class BenchDrivers extends LitElement {
   @property({ attribute: false }) writing: WritingStyle = { lengthUnit: 'mm', decimalMark: '.' };
   private whole: DriverSearchOutput | BearingDriverOutput | null = null;
   @state() private chosen: readonly [one: string, other: string] = ['', ''];
+
+  constructor() {
+    super();
+    updateWhenLocaleChanges(this);
+  }
 
   /** The page's style sheet works on plain elements. */
   protected override createRenderRoot(): HTMLElement {
@@ -51,7 +58,7 @@ export class BenchDrivers extends LitElement {
   private choice(at: 0 | 1, label: string, all: readonly ComparableDriver[], { name: chosen }: ComparableDriver, { name: opposite }: ComparableDriver): TemplateResult {
     const options = (origin: ComparableDriver['origin'], heading: string) => {
       const some = all.filter((driver) => driver.origin === origin);
-      return some.length === 0 ? nothing : html`<optgroup label=${heading}>${some.map(({ name, serves }) => html`<option value=${name} ?selected=${name === chosen}>${name}${serves ? '' : ` (${words.drivers.notServing})`}</option>`)}</optgroup>`;
+      return some.length === 0 ? nothing : html`<optgroup label=${heading}>${some.map(({ name, serves }) => html`<option value=${name} ?selected=${name === chosen}>${wordOf(name)}${serves ? '' : ` (${words.drivers.notServing})`}</option>`)}</optgroup>`;
     };
     return html`<label class="picker"><span>${label}</span><select @change=${(event: Event) => {
       const picked = (event.target as HTMLSelectElement).value;
@@ -65,7 +72,7 @@ export class BenchDrivers extends LitElement {
     const against = ({ against }: ComparableDriver) => (against.length === 0 ? words.beside.nothing : html`<ul>${against.map((text) => html`<li>${text}</li>`)}</ul>`);
     const draw = ({ name, serves }: ComparableDriver) => (serves ? html`<button type="button" class="plain" aria-pressed=${name === this.drawn ? 'true' : 'false'} @click=${() => { this.draw(name); }}>${words.drivers.draw}</button>` : '–');
     return html`<div class="beside-table"><table class="beside">
-      <thead><tr><td></td><th scope="col">${one.name}</th><th scope="col">${other.name}</th></tr></thead>
+      <thead><tr><td></td><th scope="col">${wordOf(one.name)}</th><th scope="col">${wordOf(other.name)}</th></tr></thead>
       <tbody>
         <tr><th scope="row">${words.beside.verdict}</th><td><seat-verdict compact .verdict=${one.verdict}></seat-verdict></td><td><seat-verdict compact .verdict=${other.verdict}></seat-verdict></td></tr>
         ${compareRows(one.rows, other.rows).map(({ label, one: left, other: right, isDifferent }) => html`<tr class=${isDifferent ? 'different' : ''}><th scope="row">${label}${isDifferent ? html` <span class="mark">≠ ${words.beside.differs}</span>` : nothing}</th><td>${left === '' ? '–' : left}</td><td>${right === '' ? '–' : right}</td></tr>`)}

@@ -19,6 +19,8 @@ export interface Entry {
   readonly scope: Scope;
   readonly path: string;
   readonly label: string;
+  /** The label as it stands within a sentence. */
+  readonly name: string;
   readonly help: string;
   readonly entry: EntryKind;
   readonly isRequired: boolean;
@@ -31,10 +33,12 @@ export function entryOf(scope: Scope, path: string, schema: z.core.$ZodType, mor
   const inner = unwrapped(schema);
   const meta = z.globalRegistry.get(inner) ?? {};
   const text = (key: string) => (typeof meta[key] === 'string' ? meta[key] : '');
+  const name = wordFor(more.label ?? text('label'), sentences);
   return {
     scope,
     path,
-    label: capitalised(wordFor(more.label ?? text('label'), sentences)),
+    label: capitalised(name),
+    name,
     help: more.help ?? '',
     isRequired: more.isRequired ?? false,
     entry: more.choices === undefined ? kindOf(inner, text('unit')) : { kind: 'choice', choices: more.choices },

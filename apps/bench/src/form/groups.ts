@@ -21,7 +21,7 @@ export interface Group {
 export interface ItemForm {
   readonly scope: Entry['scope'];
   readonly path: string;
-  readonly fields: readonly { readonly key: string; readonly entry: Omit<Entry, 'scope' | 'path'> }[];
+  readonly fields: readonly { readonly key: string; readonly entry: Omit<Entry, 'scope' | 'path' | 'name'> }[];
   readonly fresh: Readonly<Record<string, string>>;
 }
 

@@ -16,7 +16,7 @@ export function renderEntry(entry: Entry, context: FormContext): TemplateResult 
 }
 
 /** One field for whatever stands at a path of the file. */
-export function renderField({ label, help, entry, isRequired }: Omit<Entry, 'scope' | 'path'>, key: string, path: Path, context: FormContext): TemplateResult {
+export function renderField({ label, help, entry, isRequired }: Omit<Entry, 'scope' | 'path' | 'name'>, key: string, path: Path, context: FormContext): TemplateResult {
   const { document, style, actions } = context;
   const isNamed = context.toBegin[0] === key;
   const { nameInFault = (text: string) => text } = context;

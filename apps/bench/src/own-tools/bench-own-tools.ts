@@ -1,3 +1,4 @@
+import { updateWhenLocaleChanges } from '@lit/localize';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { styleOf } from '@seatwright/core/wording';
@@ -32,6 +33,11 @@ export class BenchOwnTools extends LitElement {
   private writing: Promise<void> | null = null;
   /** A mark only: strokes are no news. */
   @state() private isWriting = false;
+
+  constructor() {
+    super();
+    updateWhenLocaleChanges(this);
+  }
 
   /** The page's style sheet works on plain elements. */
   protected override createRenderRoot(): HTMLElement {

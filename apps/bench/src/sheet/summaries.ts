@@ -40,7 +40,7 @@ export function measureLine(seal: SealOutcome, style: WritingStyle): string {
   const { check } = seal;
   const size = (label: string, value: { readonly meanMm: number; readonly expandedUncertaintyMm: number } | null) =>
     value === null ? `${label} ?` : `${label} ${writeValue('valueMm', value.meanMm, style)} ± ${writeValue('valueMm', value.expandedUncertaintyMm, style)}`;
-  return check === null ? '' : `${size(sentences.labels['shaft'] ?? '', check.shaft)}, ${size((sentences.labels['bore'] ?? '').toLowerCase(), check.bore)}`;
+  return check === null ? '' : `${size(sentences.labels['shaft'] ?? '', check.shaft)}, ${size(words.boreInLine, check.bore)}`;
 }
 
 /** When it is due again, as the printed sheet says it. */

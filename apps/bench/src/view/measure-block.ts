@@ -177,7 +177,7 @@ function materialName(id: string): string {
 /** What an entry is called in the form; '' when the form has no such entry. */
 export function nameOfKey(key: string): string {
   const found = groups().flatMap(({ entries, more }) => [...entries, ...more]).find((entry) => keyOf(entry) === key);
-  return found === undefined ? '' : found.label.charAt(0).toLowerCase() + found.label.slice(1);
+  return found?.name ?? '';
 }
 
 /** A fault that no field of the form shows. */

@@ -4,7 +4,7 @@ import type { DirectiveResult } from 'lit/directive.js';
 import { keyed } from 'lit/directives/keyed.js';
 import type { ExtractionPlanOutput, SeatingPlanOutput } from '@seatwright/core/handwork';
 import type { SealCheckOutput } from '@seatwright/core/seal';
-import { english, writeValue, type Catalogue } from '@seatwright/core/wording';
+import { english, wordFor, writeValue, type Catalogue } from '@seatwright/core/wording';
 import { foldStyles } from '../internal/fold-styles.js';
 import { tokens } from '../internal/tokens.js';
 import type { ElementWords } from '../words/element-words.js';
@@ -168,7 +168,7 @@ export class SeatSection extends LitElement {
   protected what(geometry: SectionGeometry): string {
     const words = this.words.section;
     if (this.isStandIn(geometry)) return words.standIn;
-    return geometry.mode === 'taking out' ? words.takingOut : `${words.asDriven} ${geometry.driver?.name ?? words.spokenNoDriver}`;
+    return geometry.mode === 'taking out' ? words.takingOut : `${words.asDriven} ${geometry.driver === null ? words.spokenNoDriver : wordFor(geometry.driver.name, this.catalogue)}`;
   }
 
   private drawing(geometry: SectionGeometry, settled: SettledDimensions, details: readonly SectionDetail[]): TemplateResult {

@@ -10,6 +10,7 @@ export const germanTableNames: Readonly<Record<string, string>> = {
   'inner ring': 'Innenring',
   'outer ring': 'Außenring',
   'both rings': 'beide Ringe',
+  'ST …, sheet … mm': 'ST …, Blech … mm',
   'ST …': 'ST …',
   '0.1 e + 0.2': '0,1 e + 0,2',
   't2 = b + 0.3': 't2 = b + 0,3',
@@ -161,7 +162,6 @@ export const germanTableNames: Readonly<Record<string, string>> = {
   'Systematic calculation of highly stressed bolted joints': 'Systematische Berechnung hochbeanspruchter Schraubenverbindungen',
 
   'PVC property sheets, compressive strength 65.5 to 66.2 MPa': 'Datenblätter für PVC, Druckfestigkeit 65,5 bis 66,2 MPa',
-  'ST …, sheet … mm': 'ST …, Blech … mm',
   'TM 5-4210-233-14&P para 4-9 i: even force on the outer edge': 'TM 5-4210-233-14&P, Abs. 4-9 i: gleichmäßige Kraft am äußeren Rand',
   'about 0.4 mm under the seal outside': 'etwa 0,4 mm unter dem Außendurchmesser des Rings',
   'average raceway diameters': 'mittlere Laufbahndurchmesser',
