@@ -3,6 +3,12 @@
  * changed; `to` what it became, whole. The first entry that fits gives the reason.
  */
 export const argued = [
+  // tolerance
+  { file: 'tolerance/internal/settled', from: '/ 1000 + 0', why: 'equal: what is taken off or added is nothing; it makes nothing below nothing to nothing' },
+  { file: 'tolerance/internal/given-range', from: '/ 1000 + 0', why: 'equal: what is taken off or added is nothing' },
+  { file: 'tolerance/internal/given-range', from: "forms.length === 2 && forms.includes('sizesMm')", why: 'cannot come: half a pair was refused before' },
+  { file: 'tolerance/identify-class', from: 'matching.slice(0, longestList)', why: 'equal: no size has more than twelve classes of equal limits' },
+  { file: 'tolerance/identify-class', from: 'nearest === undefined', why: 'cannot come: every size within the tables has classes' },
   // quantity
   { file: 'quantity/internal/read-number', from: "/[0-9.,]/.test(sign) || vulgar.has(sign)", why: 'the reader of the number says the same at the same place' },
   { file: 'quantity/internal/read-number', from: "all === ''", why: 'equal: nothing is read exactly when neither digits before nor behind the mark are' },

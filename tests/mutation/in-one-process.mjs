@@ -56,15 +56,16 @@ class InOneProcess {
 
   async mutantRun({ activeMutant, testFilter, hitLimit }) {
     const chosen = (testFilter ?? [...this.tests.keys()]).map((id) => [id, this.tests.get(id)]).sort(([, a], [, b]) => a.ms - b.ms);
+    const mustForget = remembered.test(activeMutant.fileName);
     let run = 0;
     for (const [id, test] of chosen) {
       run += 1;
-      forget();
+      if (mustForget) forget();
       Object.assign(this.changes, { activeMutant: activeMutant.id, hitCount: 0, hitLimit });
       const failure = await failureOf(test);
       const endless = hitLimit !== undefined && this.changes.hitCount > hitLimit;
       Object.assign(this.changes, { activeMutant: undefined, hitCount: undefined, hitLimit: undefined });
-      forget();
+      if (mustForget) forget();
       if (failure === null) continue;
       if ((await failureOf(test)) !== null) throw new Error(`${id} fails even after change ${activeMutant.id} is off`);
       if (endless) return { status: 'timeout', reason: 'endless' };
@@ -73,6 +74,9 @@ class InOneProcess {
     return { status: 'survived', nrOfTests: run };
   }
 }
+
+/** Sources that what core remembers was worked out by. */
+const remembered = /tolerance\/internal\/(class-limits|class-names|deviation-rule|settled|size-steps)\.ts$|handwork\/internal\//;
 
 function forget() {
   for (const one of globalThis.seatwrightForget ?? []) one();
