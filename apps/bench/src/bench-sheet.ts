@@ -11,7 +11,8 @@ import { bearingPartsOf, placeKey, placesIn, positionPath, sealPartsOf, withPlac
 import { isObject, listAt, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
 import { computeSheet, fetchWholeSheet, today, workingOf, type SheetResult } from './sheet/compute-sheet.js';
 import { Held } from './sheet/held.js';
-import { inTasks, nextTask } from './next-task.js';
+import { SheetComputer } from './sheet/sheet-computer.js';
+import { nextTask } from './next-task.js';
 import { whenIdle } from './when-idle.js';
 import { beforeReload } from './keeping/before-reload.js';
 import { isHindered, Keeper, type KeepingState, type KnownSheet } from './keeping/keeper.js';
@@ -24,7 +25,10 @@ import { bearingDriversOf, driversOf } from './sheet/drivers-of.js';
 import { dimensionOfKey } from './view/drawing-pane.js';
 import { keepingPanel } from './view/keeping-panel.js';
 import type { placesPanel } from './view/places-panel.js';
+import { goToField } from './view/go-to-field.js';
+import { PaperWatch } from './view/paper-watch.js';
 import { printSheet } from './view/print-sheet.js';
+import { sheetBar } from './view/sheet-bar.js';
 import { drawsBearings } from './view/section-view.js';
 import { situationOfSeal, type SheetActions, type SheetContext } from './view/sheet-context.js';
 import { linkOf } from './sharing/share-link.js';
@@ -35,7 +39,7 @@ import { StripWatch } from './view/strip-watch.js';
 import { styleOf } from '@seatwright/core/wording';
 import { rememberUnits } from './keeping/units-of-device.js';
 import { words } from './words/index.js';
-import { chooseLanguage, currentLanguage, languages, type Language } from './words/language.js';
+import { chooseLanguage, type Language } from './words/language.js';
 import { sentences } from './words/sentences.js';
 
 /** What is known of a sheet that is opened: where it is kept, and where in it to begin. */
@@ -84,12 +88,11 @@ export class BenchSheet extends LitElement {
   @state() private working: readonly WorkingStep[] | null = null;
   @state() private isOnPaper = false;
   private readonly held = new Held();
-  private computing: Promise<void> | null = null;
-  /** Counts what was computed at once, which what is computed in tasks gives way to. */
-  private run = 0;
-  /** The file that the result is of. */
-  private computed: JsonObject | null = null;
-  private readonly printing = matchMedia('print');
+  private readonly computer = new SheetComputer(
+    () => this.file,
+    (file) => computeSheet(file, this.place, this.sealPart, today()),
+    (result, file) => { this.takeResult(result, file); },
+  );
   /** The language that was asked for could not be fetched. */
   @state() private isUnspoken = false;
 
@@ -98,6 +101,7 @@ export class BenchSheet extends LitElement {
   constructor() {
     super();
     updateWhenLocaleChanges(this);
+    new PaperWatch(this, (isWanted) => { this.turnPaper(isWanted); });
   }
 
   /** The page is the sheet: its style sheet, its print sheet and its anchors work on plain elements. */
@@ -109,24 +113,18 @@ export class BenchSheet extends LitElement {
     super.connectedCallback();
     window.addEventListener('beforeunload', this.warn);
     beforeReload(this.readyToReload);
-    window.addEventListener('beforeprint', this.putOnPaper);
-    window.addEventListener('afterprint', this.takeOffPaper);
-    this.printing.addEventListener('change', this.turnPaper);
     this.addEventListener('focusin', this.light);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     window.removeEventListener('beforeunload', this.warn);
-    window.removeEventListener('beforeprint', this.putOnPaper);
-    window.removeEventListener('afterprint', this.takeOffPaper);
-    this.printing.removeEventListener('change', this.turnPaper);
     this.removeEventListener('focusin', this.light);
   }
 
   /** Drawing is a task of its own, after what was computed, so that the next key need not wait for both. */
   protected override async scheduleUpdate(): Promise<void> {
-    await this.computing;
+    await this.computer.underWay;
     await nextTask();
     await super.scheduleUpdate();
   }
@@ -143,29 +141,18 @@ export class BenchSheet extends LitElement {
   }
 
   private bar(): TemplateResult {
-    return html`<nav class="bar" aria-label=${words.name}>
-      <button type="button" class="brand" @click=${() => void this.leave()} aria-label="${words.name}: ${words.bar.sheets}"><span>${words.name}</span></button>
-      <span class="unsaved"><span role="status">${this.keepingTold === 'untouched' ? (this.isUnsaved ? words.bar.unsaved : '') : words.keeping[this.keepingTold]}</span>${this.keeping === 'being kept' ? html`<span class="under-way" aria-hidden="true"> …</span>` : nothing}</span>
-      ${this.stepButton('undo', '↶', this.history.canUndo)}
-      ${this.stepButton('redo', '↷', this.history.canRedo)}
-      ${this.unitSwitch()}
-      ${this.languageSwitch()}
-      <button type="button" @click=${() => { this.save(); }}>${words.bar.save}</button>
-      <button type="button" @click=${() => void this.share()}>${words.share.button}</button>
-      <button type="button" @click=${() => { window.print(); }}>${words.bar.print}</button>
-    </nav>`;
-  }
-
-  /** One change back or forth: the word where there is room for it, its sign on a phone. */
-  private stepButton(way: 'undo' | 'redo', sign: string, canStep: boolean): TemplateResult {
-    const word = words.bar[way];
-    return html`<button type="button" class="step" aria-label=${word} title=${word} ?disabled=${!canStep} @click=${() => { this.step(way); }}><span>${word}</span><span class="sign" aria-hidden="true">${sign}</span></button>`;
-  }
-
-  /** Everything shown in the other units; what was typed stays as typed. */
-  private unitSwitch(): TemplateResult {
-    const isInch = valueAt(this.file ?? {}, ['lengthUnit']) === 'in';
-    return html`<button type="button" aria-label=${isInch ? words.bar.inMm : words.bar.inInches} title=${isInch ? words.bar.inMm : words.bar.inInches} @click=${() => { this.showIn(isInch ? 'mm' : 'in'); }}>${isInch ? 'mm' : 'in'}</button>`;
+    const { keeping, keepingTold, isUnsaved, history } = this;
+    return sheetBar(
+      { keeping, keepingTold, isUnsaved, canUndo: history.canUndo, canRedo: history.canRedo, isInch: valueAt(this.file ?? {}, ['lengthUnit']) === 'in' },
+      {
+        leave: () => void this.leave(),
+        step: (way) => { this.step(way); },
+        showIn: (units) => { this.showIn(units); },
+        speak: (language) => void this.speak(language),
+        save: () => { this.save(); },
+        share: () => void this.share(),
+      },
+    );
   }
 
   /** Takes the tubes and sockets of the person at this device into the job, those that are not there yet. */
@@ -220,11 +207,6 @@ export class BenchSheet extends LitElement {
       },
       close,
     });
-  }
-
-  /** Everything said in another language; what was typed stays as typed. */
-  private languageSwitch(): TemplateResult {
-    return html`<select aria-label=${words.language.choose} @change=${(event: Event) => void this.speak((event.target as HTMLSelectElement).value as Language)}>${languages.map((one) => html`<option value=${one} lang=${one} .selected=${one === currentLanguage()}>${one.toUpperCase()}</option>`)}</select>`;
   }
 
   private async speak(language: Language): Promise<void> {
@@ -310,7 +292,7 @@ export class BenchSheet extends LitElement {
     chooseSeal: (part) => {
       this.sealPart = part;
       this.driverName = '';
-      this.compute();
+      this.computer.now();
     },
   };
 
@@ -339,7 +321,7 @@ export class BenchSheet extends LitElement {
     this.isUnsaved = true;
     this.isReloading = false;
     this.keeper?.keep(this.heading, next);
-    if (elsewhere === undefined) this.computeSoon();
+    if (elsewhere === undefined) this.computer.soon();
     else this.openPlace(elsewhere);
   }
 
@@ -364,44 +346,7 @@ export class BenchSheet extends LitElement {
     return isReady || isKept;
   };
 
-  /** Computes in tasks of its own: the next key does not wait, and keys that came meanwhile are computed together. */
-  private computeSoon(): void {
-    this.computing ??= this.computeInTasks();
-  }
-
-  private async computeInTasks(): Promise<void> {
-    await nextTask();
-    const { file, run } = this;
-    try {
-      if (file === null) return;
-      const result = await inTasks(this.steps(file));
-      // What was computed at once meanwhile is newer.
-      if (run === this.run) this.takeResult(result, file);
-    } catch (error) {
-      reportError(error);
-      this.computed = file;
-    } finally {
-      this.computing = null;
-      if (this.computed !== this.file) this.computeSoon();
-    }
-  }
-
-  private steps(file: JsonObject): Generator<undefined, SheetResult> {
-    return computeSheet(file, this.place, this.sealPart, today());
-  }
-
-  /** Computes at once. */
-  private compute(): void {
-    if (this.file === null) return;
-    this.run += 1;
-    const steps = this.steps(this.file);
-    let step = steps.next();
-    while (step.done !== true) step = steps.next();
-    this.takeResult(step.value, this.file);
-  }
-
   private takeResult(result: SheetResult, file: JsonObject): void {
-    this.computed = file;
     this.result = result.kind === 'sheet' ? { kind: 'sheet', output: this.held.same('output', result.output) } : result;
     if (this.result.kind === 'sheet') this.lastGood = this.result.output;
     if (this.result.kind === 'waiting') void this.completeSheet();
@@ -422,7 +367,7 @@ export class BenchSheet extends LitElement {
   /** Fetches what judges bearings and finds remedies, and computes again with it. */
   private async completeSheet(): Promise<void> {
     try {
-      if (await fetchWholeSheet()) this.compute();
+      if (await fetchWholeSheet()) this.computer.now();
     } catch {
       if (this.result?.kind === 'waiting') this.result = { kind: 'fault', fault: { key: 'bearing.designation', message: words.start.notLoaded } };
     }
@@ -484,28 +429,14 @@ export class BenchSheet extends LitElement {
     this.highlight = '';
     this.mode = 'as driven';
     this.nameInTitle();
-    this.compute();
+    this.computer.now();
     this.isFresh = this.result?.kind === 'begin';
   }
 
   /** Opens everything that folds around a field and puts the cursor into it, once what was just changed is drawn. */
   private async goTo(key: string): Promise<void> {
     await this.updateComplete;
-    const field = this.fieldOf(key);
-    if (field === null) return;
-    for (let around = field.closest('details'); around !== null; around = around.parentElement?.closest('details') ?? null) around.open = true;
-    field.scrollIntoView({ block: 'center', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
-    const target = field.matches('.text-field') ? field.querySelector('input') : field;
-    target?.focus({ preventScroll: true });
-  }
-
-  /** The field of a key, or the nearest one that holds it. */
-  private fieldOf(key: string): HTMLElement | null {
-    for (let wanted = key; wanted !== ''; wanted = wanted.replace(/(?:^|[.[])[^.[]*$/u, '')) {
-      const found = this.querySelector<HTMLElement>(`[data-key="${CSS.escape(wanted)}"]`);
-      if (found !== null) return found;
-    }
-    return null;
+    goToField(this, key);
   }
 
   /** A link that carries this position alone. */
@@ -542,20 +473,11 @@ export class BenchSheet extends LitElement {
   };
 
   /** The sheet for paper is drawn at the moment when it is wanted, and in time: nobody waits for a task before the pages are made. */
-  private readonly putOnPaper = (): void => {
-    if (this.computing !== null) this.compute();
-    this.isOnPaper = true;
-    this.performUpdate();
-  };
-
-  private readonly takeOffPaper = (): void => {
-    this.isOnPaper = false;
-  };
-
-  private readonly turnPaper = ({ matches }: MediaQueryListEvent): void => {
-    if (matches) this.putOnPaper();
-    else this.takeOffPaper();
-  };
+  private turnPaper(isWanted: boolean): void {
+    if (isWanted && this.computer.underWay !== null) this.computer.now();
+    this.isOnPaper = isWanted;
+    if (isWanted) this.performUpdate();
+  }
 
   private readonly light = (event: FocusEvent): void => {
     const field = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-key]') : null;
