@@ -53,6 +53,8 @@ describe('the language of the page', () => {
     await page.getByRole('button', { name: 'Bilgenpumpe' }).click();
     await page.getByRole('heading', { name: 'Ansehen und messen' }).waitFor();
     await expect.poll(() => page.evaluate(async () => (await (await caches.open('languages')).keys()).length)).toBe(2);
+    // What the page fetches when it is idle has come.
+    await page.waitForLoadState('networkidle');
     await context.setOffline(true);
     await page.reload();
     await page.getByRole('button', { name: 'Windengetriebe' }).click();

@@ -10,8 +10,9 @@ test('one tap shows everything in inches and back; what was typed stays as it wa
   await openSample(page, 'Outboard crankshaft');
   await unfold(page, 'How it runs');
   await page.getByLabel('Highest shaft speed').fill('6000');
-  const verdict = await verdictOf(page);
   const decide = page.locator('#decide');
+  await decide.getByText(/6\.28\sm\/s/u).first().waitFor();
+  const verdict = await verdictOf(page);
   const metric = await decide.innerText();
   expect(metric).toMatch(/m\/s/);
   await page.getByRole('button', { name: 'Show in inches' }).click();
