@@ -1,7 +1,7 @@
 import type { SameWords } from '../catalogue.js';
 import type { handworkWords } from '../english/handwork.js';
 
-/** German sentences of the three plans of handwork: taking out, driving, seating. */
+/** German sentences of the three plans of handwork: taking out, driving, seating. Long because it is a list: a line a code. */
 export const germanHandworkWords: SameWords<typeof handworkWords> = {
   findings: {
     'leak-limit-not-given': { says: 'Es entweichen {leakMlPerMin} (± {uncertaintyMlPerMin}) Luft. Eine Grenze ist nicht angegeben; ob das zu viel ist, kann niemand sagen.', todo: 'Die Grenze aus der Anleitung des Herstellers nehmen: so viel Druckverlust in so viel Zeit.' },

@@ -1,10 +1,10 @@
 import type { SameWords } from '../catalogue.js';
 import type { sealWords } from '../english/seal.js';
 
-/** German sentences of the seal check. */
+/** German sentences of the room of seals. Long because it is a list: a line a code. */
 export const germanSealWords: SameWords<typeof sealWords> = {
   findings: {
-    'size-is-listed': { says: '{sizeCount} gelistete(s) Maß(e) passen zu Welle und Bohrung. Die Listen stammen aus dem Gedächtnis: Es gilt das gemessene Teil.' },
+    'size-is-listed': { says: '{sizeCount} {sizeCount|gelistetes Maß passt|gelistete Maße passen} zu Welle und Bohrung. Die Listen stammen aus dem Gedächtnis: Es gilt das gemessene Teil.' },
     'size-not-listed': { says: 'Kein gelistetes Maß passt zu Welle und Bohrung zugleich. Die Listen stammen aus dem Gedächtnis: Es gilt das gemessene Teil.', todo: 'Die Aufschrift des alten Rings lesen; die benachbarten Maße ansehen.' },
     'inch-size-suspected': { says: 'Das sieht nach Zollmaßen aus: Welle {shaftInches}, Bohrung {boreInches}.', todo: 'Einen Ring in Zollmaß verlangen; ein ähnlicher metrischer ist nicht derselbe.' },
     'inch-seal-grips-more': { says: 'Die Welle ({measuredMm}) hat nicht {fraction}: Ein Ring für dieses Zollmaß säße um {differenceMm} strammer auf der Welle.' },
