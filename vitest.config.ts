@@ -25,7 +25,7 @@ export default defineConfig({
         },
       },
       { test: { name: 'cli', include: ['apps/cli/src/**/*.test.ts', 'tests/cli/**/*.test.ts', 'tests/package/**/*.test.ts', 'tests/fuzz/lists.test.ts'], setupFiles: ['./tests/drawn-the-same.ts'], testTimeout: Math.max(120_000, testTimeout) } },
-      { test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], testTimeout: 120_000, hookTimeout: 120_000, fileParallelism: false } },
+      { test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], testTimeout: 120_000, hookTimeout: 120_000, fileParallelism: false, expect: { poll: { timeout: 20_000 } } } },
     ],
   },
 });

@@ -44,7 +44,7 @@ describe.each(sizes.flatMap((width) => schemes.map((colorScheme) => ({ width, co
     const { page, context } = await open();
     await openSample(page, 'Crank with its bearing');
     await unfoldAll(page);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     await context.close();
   });
 });
@@ -83,7 +83,7 @@ describe('by hand', () => {
     await keys.filter({ hasText: '⁄' }).tap();
     await page.keyboard.type('4');
     await keys.filter({ hasText: 'in' }).tap();
-    expect(await shaft.inputValue()).toBe('3/4 in');
+    await expect.poll(() => shaft.inputValue()).toBe('3/4 in');
     await context.close();
   });
 });
@@ -94,7 +94,7 @@ describe('by keyboard alone', () => {
     await tabTo(page, /^Deck wash pump/u);
     await page.keyboard.press('Enter');
     await page.locator('section.verdict seat-verdict .stamp').waitFor();
-    expect(await verdictOf(page)).toBe('cannot tell');
+    await expect.poll(() => verdictOf(page)).toBe('cannot tell');
     await tabTo(page, /Take this reading next: the bore/u);
     await page.keyboard.press('Enter');
     await page.keyboard.type('Inside micrometer, rod');

@@ -14,10 +14,10 @@ test('a bearing alone leads its sheet: its sizes, both seats magnified, what dri
   const { page, context, troubles } = await bench.open();
   await openSample(page, 'Anchor winch');
   await page.locator(drawing).waitFor();
-  expect(await page.locator('.drawing seat-section').count()).toBe(0);
+  await expect.poll(() => page.locator('.drawing seat-section').count()).toBe(0);
   await expect.poll(() => spoken(page)).toMatch(/Bearing 45\smm by 85\smm by 19\smm\. With balls\./u);
-  expect(await page.locator(`${drawing} svg[part=detail]`).evaluateAll((all) => all.map((svg) => svg.getAttribute('aria-label') ?? ''))).toEqual([expect.stringMatching(/^outer ring in the housing: Gap: /u), expect.stringMatching(/^inner ring on the shaft: Interference: /u)]);
-  expect(await page.locator(`${drawing} text.caption`).first().innerHTML()).toMatch(/\d+ × the section/u);
+  await expect.poll(() => page.locator(`${drawing} svg[part=detail]`).evaluateAll((all) => all.map((svg) => svg.getAttribute('aria-label') ?? ''))).toEqual([expect.stringMatching(/^outer ring in the housing: Gap: /u), expect.stringMatching(/^inner ring on the shaft: Interference: /u)]);
+  await expect.poll(() => page.locator(`${drawing} text.caption`).first().innerHTML()).toMatch(/\d+ × the section/u);
   await unfold(page, 'Take out');
   await expect.poll(() => spoken(page)).toContain('puller grips behind the inner ring');
   await page.getByRole('button', { name: 'Driven in' }).click();
@@ -55,7 +55,7 @@ test('the table of dimensions leads to the entries by keyboard too', async () =>
 test('behind a seal: added by hand it stands in, is drawn once it is named, and has its own way in and out', async () => {
   const { page, context, troubles } = await bench.open({ viewport: { width: 390, height: 844 } });
   await openSample(page, 'Bilge pump');
-  expect(await page.locator('.drawing seat-section').count()).toBe(1);
+  await expect.poll(() => page.locator('.drawing seat-section').count()).toBe(1);
   await page.getByRole('button', { name: '+ Add the bearing behind it' }).click();
   await page.locator(drawing).waitFor();
   await page.getByLabel('Designation on the ring').fill('6204');
@@ -91,6 +91,6 @@ test.each([['light', 390], ['dark', 390], ['light', 1440]] as const)('axe finds 
     await page.getByRole('button', { name }).click();
     expect(await faultsOf(page)).toEqual([]);
   }
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
   await context.close();
 });

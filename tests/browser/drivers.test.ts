@@ -18,7 +18,7 @@ test('two drivers stand side by side with the same rows, what differs is marked,
   await table.waitFor();
   const names = await table.locator('thead th').allInnerTexts();
   expect(new Set(names).size).toBe(2);
-  expect(await table.getByRole('row', { name: /^Outside/ }).locator('.mark').count()).toBe(1);
+  await expect.poll(() => table.getByRole('row', { name: /^Outside/ }).locator('.mark').count()).toBe(1);
   await page.keyboard.press('Tab');
   await page.keyboard.press('Tab');
   await page.keyboard.press('ArrowDown');
@@ -28,7 +28,7 @@ test('two drivers stand side by side with the same rows, what differs is marked,
   await page.keyboard.press('Tab');
   await page.keyboard.press('Enter');
   await expect.poll(() => page.locator('.drawing figcaption').innerText()).toContain(picked);
-  expect(await table.getByRole('button', { name: 'Draw it' }).nth(1).getAttribute('aria-pressed')).toBe('true');
+  await expect.poll(() => table.getByRole('button', { name: 'Draw it' }).nth(1).getAttribute('aria-pressed')).toBe('true');
   expect(troubles).toEqual([]);
   await context.close();
 });
@@ -57,7 +57,7 @@ test('by touch, for a bearing: two tools that push the right ring', async () => 
   await page.getByText(heading).tap();
   const table = page.locator('bench-drivers table.beside');
   await table.waitFor();
-  expect(await table.getByRole('row', { name: /^Ring to push/ }).innerText()).toContain('inner ring');
+  await expect.poll(() => table.getByRole('row', { name: /^Ring to push/ }).innerText()).toContain('inner ring');
   const second = await table.locator('thead th').nth(1).innerText();
   await table.getByRole('button', { name: 'Draw it' }).nth(1).tap();
   await expect.poll(() => page.locator('.drawing figcaption').innerText()).toContain(second);
@@ -72,6 +72,6 @@ test.each([['light', 390], ['dark', 1440]] as const)('axe finds nothing in it, i
   await page.getByText(heading).last().click();
   await page.locator('bench-drivers table').waitFor();
   expect(await faultsOf(page)).toEqual([]);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
   await context.close();
 });

@@ -13,7 +13,7 @@ test('the first screen tells what is due of each position of each kept sheet, an
   await allKept(page);
   await page.getByRole('button', { name: /Sheets$/ }).click();
   await expect.poll(async () => (await page.locator('.kept .due').allInnerTexts()).map((text) => text.replaceAll('\u00a0', ' '))).toEqual(['overdue by 4 h', 'overdue by 4 h']);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   expect(troubles).toEqual([]);
   await context.close();
 });

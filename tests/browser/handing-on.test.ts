@@ -32,9 +32,9 @@ describe('a link', () => {
     await there.page.getByRole('heading', { name: 'A job came with the link' }).waitFor();
     await there.page.getByRole('button', { name: /^Open it/ }).click();
     await there.page.locator('section.verdict seat-verdict .stamp').waitFor();
-    expect(await verdictOf(there.page)).toBe(verdict);
+    await expect.poll(() => verdictOf(there.page)).toBe(verdict);
     await unfold(there.page, 'How it runs');
-    expect(await there.page.getByLabel('Highest shaft speed').inputValue()).toBe('1725 rpm');
+    await expect.poll(() => there.page.getByLabel('Highest shaft speed').inputValue()).toBe('1725 rpm');
     await allKept(there.page);
     expect(new URL(there.page.url()).hash).toBe('');
     // Nothing was changed in it, and it is there all the same after a reload.
@@ -59,7 +59,7 @@ describe('a link', () => {
     await made.context.close();
     const { page, context } = await bench.open({}, link.replace(/^https?:\/\/[^/]+\//u, ''));
     await page.getByRole('button', { name: 'Leave it' }).click();
-    expect(await page.getByRole('heading', { name: 'A job came with the link' }).count()).toBe(0);
+    await expect.poll(() => page.getByRole('heading', { name: 'A job came with the link' }).count()).toBe(0);
     await context.close();
   });
 
@@ -68,7 +68,7 @@ describe('a link', () => {
     await openSample(page, 'Bilge pump');
     const link = await linkOf(page);
     expect(await faultsOf(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     await context.close();
     const there = await bench.open({ colorScheme, viewport: { width: 390, height: 844 }, bypassCSP: true }, link.replace(/^https?:\/\/[^/]+\//u, ''));
     await there.page.getByRole('heading', { name: 'A job came with the link' }).waitFor();
@@ -112,7 +112,7 @@ describe('a backup', () => {
     await page.getByRole('status').getByText('Taken in: sheets 0, tubes and sockets 0; here already: 1.').waitFor();
     await page.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).click();
     await unfold(page, 'How it runs');
-    expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('1725');
+    await expect.poll(() => page.getByLabel('Highest shaft speed').inputValue()).toBe('1725');
     expect(troubles).toEqual([]);
     await context.close();
   });
@@ -166,7 +166,7 @@ describe('a backup', () => {
     const { page, context } = await bench.open();
     await given(page, spoil(text));
     await page.getByRole('alert').getByText(why).waitFor();
-    expect(await page.locator('ul.kept').count()).toBe(0);
+    await expect.poll(() => page.locator('ul.kept').count()).toBe(0);
     await context.close();
   });
 

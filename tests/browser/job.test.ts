@@ -12,12 +12,12 @@ describe('a job from a sample', () => {
   it('opens the bilge pump with its verdict, drawing, plan and drivers, asking nothing of any other place', async () => {
     const { page, troubles, context } = await bench.open();
     await openSample(page, 'Bilge pump');
-    expect(await verdictOf(page)).toMatch(/^suits/);
+    await expect.poll(() => verdictOf(page)).toMatch(/^suits/);
     await expect.poll(() => page.locator(drawing).getByRole('img').first().getAttribute('aria-label')).toMatch(/Shaft 20\smm, bore 35\smm, seal 7\smm wide/);
     await unfold(page, 'Take out');
-    expect(await page.locator('#take-out seat-plan li').count()).toBeGreaterThan(8);
+    await expect.poll(() => page.locator('#take-out seat-plan li').count()).toBeGreaterThan(8);
     await unfold(page, 'Put in');
-    expect(await page.locator('seat-driver-choices .card').count()).toBe(4);
+    await expect.poll(() => page.locator('seat-driver-choices .card').count()).toBe(4);
     expect(troubles).toEqual([]);
     await context.close();
   });
@@ -55,7 +55,7 @@ describe('a job from a sample', () => {
     await page.locator(`${drawing} g[data-name="width"] text`).click();
     await page.keyboard.press('End');
     await page.keyboard.type('.5');
-    expect(await page.getByLabel('Width marked on the seal').inputValue()).toBe('7.5');
+    await expect.poll(() => page.getByLabel('Width marked on the seal').inputValue()).toBe('7.5');
     await expect.poll(() => page.locator(`${drawing} g[data-name="width"] text`).textContent()).toBe('7.5');
     await context.close();
   });
@@ -65,7 +65,7 @@ describe('a job from a sample', () => {
     await openSample(page, 'Outboard crankshaft');
     await page.getByLabel('Position', { exact: true }).selectOption({ label: 'crank, drive side' });
     await expect.poll(() => page.locator(drawing).getByRole('img').first().getAttribute('aria-label')).toMatch(/bore 40\smm/);
-    expect(await page.getByRole('heading', { level: 1 }).innerText()).toContain('crank, drive side');
+    await expect.poll(() => page.getByRole('heading', { level: 1 }).innerText()).toContain('crank, drive side');
     await context.close();
   });
 });
@@ -102,7 +102,7 @@ describe('what is typed', () => {
     await unfold(page, 'The seal, as marked');
     const shaft = page.getByLabel('Shaft diameter marked on the seal');
     await shaft.fill('3/4 in');
-    expect(await shaft.inputValue()).toBe('3/4 in');
+    await expect.poll(() => shaft.inputValue()).toBe('3/4 in');
     await page.locator('seat-length-field', { has: shaft }).getByText('= 19.05 mm').waitFor();
     await expect.poll(() => page.locator(drawing).getByRole('img').first().getAttribute('aria-label')).toMatch(/Shaft 19\.05\smm/);
     await context.close();
@@ -117,9 +117,9 @@ describe('what is typed', () => {
     await width.fill('seven');
     const field = page.locator('seat-length-field', { has: width });
     await field.getByText('understood are 19.05').waitFor();
-    expect(await width.getAttribute('aria-invalid')).toBe('true');
+    await expect.poll(() => width.getAttribute('aria-invalid')).toBe('true');
     await page.locator('section.verdict').getByText('Not up to date').waitFor();
-    expect(await verdictOf(page)).toBe(before);
+    await expect.poll(() => verdictOf(page)).toBe(before);
     await width.fill('600');
     await field.getByText('up to and including 60').waitFor();
     await width.fill('7');
@@ -184,7 +184,7 @@ describe('an empty position', () => {
     await page.getByText('= 55 °C').waitFor();
 
     await expect.poll(() => verdictOf(page)).toMatch(/^suits/);
-    expect(await page.locator('#put-in > summary').innerText()).toMatch(/flush/);
+    await expect.poll(() => page.locator('#put-in > summary').innerText()).toMatch(/flush/);
     expect(troubles).toEqual([]);
     await context.close();
   });
@@ -200,7 +200,7 @@ describe('an empty position', () => {
     expect((await reasons()).join(' ')).toContain('The bore has not been measured');
     await bore.getByLabel('Measured with').selectOption({ label: 'Inside micrometer, rod and sleeve' });
     await expect.poll(async () => (await reasons()).join(' ')).not.toContain('The bore has not been measured');
-    expect(await bore.getByLabel('Reading 1').inputValue()).toBe('47.01');
+    await expect.poll(() => bore.getByLabel('Reading 1').inputValue()).toBe('47.01');
     await context.close();
   });
 });
@@ -209,14 +209,14 @@ describe('a bearing', () => {
   it('alone: its seats, what is missing, and how a tighter class changes it', async () => {
     const { page, troubles, context } = await bench.open();
     await openSample(page, 'Anchor winch');
-    expect(await verdictOf(page)).toBe('cannot tell');
+    await expect.poll(() => verdictOf(page)).toBe('cannot tell');
     await page.getByRole('button', { name: /the shaft seat of the bearing/ }).waitFor();
     await unfold(page, 'The bearing');
     await page.getByLabel('Tolerance class of the shaft seat').fill('m6');
     await expect.poll(() => page.locator('#decide').getByRole('row', { name: /^Shaft/ }).innerText()).toMatch(/9\sµm to 37\sµm/u);
     await expect.poll(() => verdictOf(page)).not.toBe('cannot tell');
     await unfold(page, 'Put in');
-    expect(await page.locator('#put-in seat-plan li').count()).toBeGreaterThan(4);
+    await expect.poll(() => page.locator('#put-in seat-plan li').count()).toBeGreaterThan(4);
     expect(troubles).toEqual([]);
     await context.close();
   });
@@ -232,9 +232,9 @@ describe('a bearing', () => {
     await page.getByRole('heading', { name: /^Seats and clearance: 6204/ }).waitFor();
     await unfold(page, 'Put in');
     const top = async (text: RegExp) => (await page.locator('#put-in').getByText(text).first().boundingBox())?.y ?? Number.NaN;
-    expect(await top(/^Compare the new bearing/u)).toBeLessThan(await top(/^Compare the new seal/u));
+    await expect.poll(() => top(/^Compare the new bearing/u)).toBeLessThan(await top(/^Compare the new seal/u));
     await unfold(page, 'Take out');
-    expect(await page.locator('#take-out seat-plan').count()).toBe(2);
+    await expect.poll(() => page.locator('#take-out seat-plan').count()).toBe(2);
     expect(troubles).toEqual([]);
     await context.close();
   });

@@ -29,7 +29,7 @@ async function keepOne(page: Page, title: string): Promise<void> {
 
 const fits = async (page: Page, width: number) => {
   expect(await faultsOf(page)).toEqual([]);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
 };
 
 describe.each([[390, 'light'], [390, 'dark'], [1440, 'light'], [1440, 'dark']] as const)('at %i px, %s', (width, colorScheme) => {
@@ -73,14 +73,14 @@ it('gives every target of machines, positions and tools at least 48 px in height
     return box.height > 1 && box.height < 47.5 && element.closest('.print-sheet') === null ? [`${element.tagName} ${element.textContent.trim().slice(0, 30)} ${box.height}`] : [];
   }));
   await keepOne(page, 'Outboard crankshaft');
-  expect(await small()).toEqual([]);
+  await expect.poll(() => small()).toEqual([]);
   await page.getByRole('button', { name: 'Tender outboard, 2-stroke, crank, drive side' }).click();
   await page.getByRole('button', { name: 'Machines and positions' }).click();
   await page.getByRole('button', { name: '+ Another shaft of this machine' }).click();
-  expect(await small()).toEqual([]);
+  await expect.poll(() => small()).toEqual([]);
   await page.getByRole('button', { name: /Sheets$/ }).click();
   await page.getByRole('button', { name: /^Your tubes and sockets/ }).click();
   await page.getByRole('button', { name: '+ Add a tool' }).click();
-  expect(await small()).toEqual([]);
+  await expect.poll(() => small()).toEqual([]);
   await context.close();
 });

@@ -32,7 +32,7 @@ describe('what is typed', () => {
     const again = await anotherPage(context, address);
     await again.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).click();
     await unfold(again, 'How it runs');
-    expect(await again.getByLabel('Highest shaft speed').inputValue()).toBe('1725');
+    await expect.poll(() => again.getByLabel('Highest shaft speed').inputValue()).toBe('1725');
     expect(troubles).toEqual([]);
     await context.close();
   });
@@ -51,7 +51,7 @@ describe('what is typed', () => {
     await other.getByRole('status').getByText('Kept as a copy').waitFor();
     const third = await anotherPage(context, address);
     const listed = async (page: Page) => (await page.locator('.kept .shelf strong').allTextContents()).toSorted();
-    expect(await listed(third)).toEqual(['Bilge pump 2, pump shaft, motor side', 'Bilge pump 2, pump shaft, motor side (2)']);
+    await expect.poll(() => listed(third)).toEqual(['Bilge pump 2, pump shaft, motor side', 'Bilge pump 2, pump shaft, motor side (2)']);
     // The copy is one still after it was opened and changed again.
     await third.getByRole('button', { name: /^Bilge pump 2, pump shaft, motor side \(2\)/ }).click();
     await note(third, '1300');
@@ -122,7 +122,7 @@ describe('the store', () => {
     await page.getByRole('alert').getByText('Another tab of this browser still shows an older version').waitFor();
     await older.close();
     await allKept(page);
-    expect(await page.locator('.keeping-panel').count()).toBe(0);
+    await expect.poll(() => page.locator('.keeping-panel').count()).toBe(0);
     const again = await anotherPage(context, address);
     await again.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).waitFor();
     await context.close();
@@ -145,7 +145,7 @@ describe('the store', () => {
     page.on('dialog', (dialog) => void dialog.accept());
     await page.reload();
     await unfold(page, 'How it runs');
-    expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('1234');
+    await expect.poll(() => page.getByLabel('Highest shaft speed').inputValue()).toBe('1234');
     await allKept(page);
     await context.close();
   });
@@ -163,7 +163,7 @@ describe('the store', () => {
     const again = await anotherPage(context, address);
     await again.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).click();
     await unfold(again, 'How it runs');
-    expect(await again.getByLabel('Highest shaft speed').inputValue()).toBe('1001');
+    await expect.poll(() => again.getByLabel('Highest shaft speed').inputValue()).toBe('1001');
     expect(troubles).toEqual([]);
     await context.close();
   });
@@ -186,7 +186,7 @@ describe('the store', () => {
     await devtools.send('Storage.overrideQuotaForOrigin', { origin: new URL(address).origin });
     await page.getByRole('button', { name: 'Try again' }).click();
     await allKept(page);
-    expect(await page.locator('.keeping-panel').count()).toBe(0);
+    await expect.poll(() => page.locator('.keeping-panel').count()).toBe(0);
     expect(troubles).toEqual([]);
     await context.close();
   });
@@ -208,11 +208,11 @@ describe('the store', () => {
     await page.evaluate(() => { (globalThis as unknown as { makeRoom: () => void }).makeRoom(); });
     await speed.pressSequentially('5');
     await allKept(page);
-    expect(await page.locator('.keeping-panel').count()).toBe(0);
+    await expect.poll(() => page.locator('.keeping-panel').count()).toBe(0);
     await page.reload();
     await page.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).click();
     await unfold(page, 'How it runs');
-    expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('1000555');
+    await expect.poll(() => page.getByLabel('Highest shaft speed').inputValue()).toBe('1000555');
     expect(troubles).toEqual([]);
     await context.close();
   });
@@ -234,7 +234,7 @@ describe('the store', () => {
     await expect.poll(() => asked).toContain('is not kept');
     await page.reload();
     await unfold(page, 'How it runs');
-    expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('1717');
+    await expect.poll(() => page.getByLabel('Highest shaft speed').inputValue()).toBe('1717');
     await context.close();
   });
 
@@ -255,7 +255,7 @@ describe('the store', () => {
     await page.getByRole('alert').getByText('It could not be removed.').waitFor();
     await kept.click();
     await page.getByRole('alert').getByText('could not be read').waitFor();
-    expect(await kept.count()).toBe(1);
+    await expect.poll(() => kept.count()).toBe(1);
     expect(troubles).toEqual([]);
     await context.close();
   });
@@ -294,7 +294,7 @@ describe('what was changed', () => {
     await unfold(page, 'How it runs');
     const speed = page.getByLabel('Highest shaft speed');
     const before = await speed.inputValue();
-    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    await expect.poll(() => page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
     await speed.fill('');
     await speed.pressSequentially('9000');
     await page.getByRole('button', { name: 'Undo' }).click();

@@ -15,21 +15,21 @@ describe('the language of the page', () => {
     await allKept(page);
     await page.getByLabel('Language').selectOption('de');
     await page.getByRole('heading', { name: 'Ansehen und messen' }).waitFor();
-    expect(await page.evaluate(() => document.documentElement.lang)).toBe('de');
+    await expect.poll(() => page.evaluate(() => document.documentElement.lang)).toBe('de');
     const width = page.getByLabel('Breite laut Aufschrift');
-    expect(await width.inputValue()).toBe('8');
+    await expect.poll(() => width.inputValue()).toBe('8');
     await width.fill('7,5');
     await page.getByRole('button', { name: 'Rückgängig' }).waitFor();
     await page.getByRole('status').getByText('Auf diesem Gerät aufbewahrt').waitFor();
     await page.locator('.bar .under-way').waitFor({ state: 'detached' });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     await page.reload();
     await page.getByRole('heading', { name: 'Ein Arbeitsblatt öffnen' }).waitFor();
-    expect(await page.evaluate(() => document.documentElement.lang)).toBe('de');
+    await expect.poll(() => page.evaluate(() => document.documentElement.lang)).toBe('de');
     await page.locator('.kept button.shelf').first().click();
     await page.locator('section.verdict seat-verdict .stamp').waitFor();
     await unfold(page, 'Der Ring, laut Aufschrift');
-    expect(await width.inputValue()).toBe('7,5');
+    await expect.poll(() => width.inputValue()).toBe('7,5');
     expect(troubles).toEqual([]);
     await context.close();
   });
@@ -42,8 +42,8 @@ describe('the language of the page', () => {
     await context.close();
     const english = await bench.open({ locale: 'fr-FR' });
     await openSample(english.page, 'Bilge pump');
-    expect(await english.page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => name.includes('german')))).toEqual([]);
-    expect(await english.page.evaluate(() => document.documentElement.lang)).toBe('en');
+    await expect.poll(() => english.page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => name.includes('german')))).toEqual([]);
+    await expect.poll(() => english.page.evaluate(() => document.documentElement.lang)).toBe('en');
     await english.context.close();
   });
 
@@ -73,7 +73,7 @@ describe.each([390, 1440].flatMap((width) => (['light', 'dark'] as const).map((c
     await page.locator('details').evaluateAll((all) => { for (const details of all) (details as HTMLDetailsElement).open = true; });
     await page.locator('seat-working li').first().waitFor();
     expect(await faultsOf(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     expect(troubles).toEqual([]);
     await context.close();
   });
@@ -90,7 +90,7 @@ describe('in German', () => {
     await width.fill('acht');
     const fault = page.locator('seat-length-field', { has: width }).locator('.error');
     await fault.waitFor();
-    expect(await fault.innerText()).toMatch(/verstanden wird/u);
+    await expect.poll(() => fault.innerText()).toMatch(/verstanden wird/u);
     await width.fill('7,0');
     await fault.waitFor({ state: 'detached' });
     await context.close();

@@ -15,7 +15,7 @@ it('works without a network from the second visit: opens, computes, keeps', asyn
   await context.setOffline(true);
   await page.reload();
   await openSample(page, 'Winch gearbox');
-  expect(await verdictOf(page)).not.toBe('');
+  await expect.poll(() => verdictOf(page)).not.toBe('');
   await unfold(page, 'How it runs');
   await page.getByLabel('Highest shaft speed').fill('900');
   await allKept(page);
@@ -68,9 +68,9 @@ describe('a newer page', () => {
     await page.getByLabel('Highest shaft speed').pressSequentially('7123');
     await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name: 'Take it now' }).click()]);
     await page.locator('section.verdict seat-verdict .stamp').waitFor();
-    expect(await page.getByRole('heading', { level: 1 }).innerText()).toContain('crank, drive side');
+    await expect.poll(() => page.getByRole('heading', { level: 1 }).innerText()).toContain('crank, drive side');
     await unfold(page, 'How it runs');
-    expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('7123');
+    await expect.poll(() => page.getByLabel('Highest shaft speed').inputValue()).toBe('7123');
     await page.getByRole('button', { name: /Sheets$/ }).click();
     await page.getByRole('heading', { level: 1, name: newerHeading }).waitFor();
     // It was brought along once: loaded anew by hand, the page begins on its first screen.
@@ -94,7 +94,7 @@ describe('a newer page', () => {
     await page.getByLabel('Highest shaft speed').fill('6999');
     await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name: 'Load it anew' }).click()]);
     await unfold(page, 'How it runs');
-    expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('6999');
+    await expect.poll(() => page.getByLabel('Highest shaft speed').inputValue()).toBe('6999');
     expect(troubles).toEqual([]);
     await context.close();
   });
@@ -115,7 +115,7 @@ describe('a newer page', () => {
     await isOffered(page);
     await page.getByRole('button', { name: 'Take it now' }).click();
     await page.getByRole('status').getByText('save it as a file first').waitFor();
-    expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('1212');
+    await expect.poll(() => page.getByLabel('Highest shaft speed').inputValue()).toBe('1212');
     await context.close();
   });
 });

@@ -29,12 +29,12 @@ describe('on paper', () => {
     const { page, context } = await bench.open({ colorScheme: 'dark' });
     await openSample(page, 'Bilge pump');
     await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
-    expect(await page.locator('.screen').evaluateAll((all) => all.filter((element) => element.checkVisibility()).length)).toBe(0);
+    await expect.poll(() => page.locator('.screen').evaluateAll((all) => all.filter((element) => element.checkVisibility()).length)).toBe(0);
     const sheet = page.locator('.print-sheet');
-    expect(await sheet.locator('h2', { hasText: 'Take out' }).isVisible()).toBe(true);
-    expect(await sheet.locator('seat-section').count()).toBe(2);
-    expect(await sheet.locator('.blanks span').count()).toBe(13);
-    expect(await sheet.evaluate((element) => [getComputedStyle(element).color, getComputedStyle(document.documentElement).backgroundColor])).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
+    await expect.poll(() => sheet.locator('h2', { hasText: 'Take out' }).isVisible()).toBe(true);
+    await expect.poll(() => sheet.locator('seat-section').count()).toBe(2);
+    await expect.poll(() => sheet.locator('.blanks span').count()).toBe(13);
+    await expect.poll(() => sheet.evaluate((element) => [getComputedStyle(element).color, getComputedStyle(document.documentElement).backgroundColor])).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
     await context.close();
   });
 });

@@ -26,10 +26,10 @@ describe('machines and positions', () => {
     await expect.poll(() => heading(page)).toContain('new position');
     await page.keyboard.press('Control+A');
     await page.keyboard.type('impeller side');
-    expect(await positions(page)).toEqual(['pump shaft, motor side', 'impeller side']);
+    await expect.poll(() => positions(page)).toEqual(['pump shaft, motor side', 'impeller side']);
     // It turns as the shaft does, as typed.
     await unfold(page, 'How it runs');
-    expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('1725 rp');
+    await expect.poll(() => page.getByLabel('Highest shaft speed').inputValue()).toBe('1725 rp');
 
     await panel(page).getByRole('button', { name: '+ Another shaft of this machine' }).click();
     await expect.poll(() => panel(page).getByLabel('Shaft', { exact: true }).count()).toBe(2);
@@ -38,7 +38,7 @@ describe('machines and positions', () => {
     await panel(page).getByLabel('Machine', { exact: true }).last().fill('Fire pump');
     await panel(page).getByRole('button', { name: 'Remove: Bilge pump 2' }).click();
     await page.getByRole('status').getByText('Removed: Bilge pump 2. Undo brings it back.').waitFor();
-    expect(await heading(page)).toContain('Fire pump');
+    await expect.poll(() => heading(page)).toContain('Fire pump');
 
     await undo(page);
     await expect.poll(() => positions(page)).toEqual(['pump shaft, motor side', 'impeller side', 'new position', 'new position']);
@@ -48,7 +48,7 @@ describe('machines and positions', () => {
     await undo(page);
     await undo(page);
     await expect.poll(() => positions(page)).toEqual(['pump shaft, motor side']);
-    expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('1725 rp');
+    await expect.poll(() => page.getByLabel('Highest shaft speed').inputValue()).toBe('1725 rp');
     for (let i = 0; i < 6; i += 1) await redo(page);
     await expect.poll(() => heading(page)).toContain('Fire pump');
     await allKept(page);
@@ -63,15 +63,15 @@ describe('machines and positions', () => {
     await show(page);
     await panel(page).getByRole('button', { name: 'Remove: crank, flywheel side' }).click();
     await expect.poll(() => positions(page)).toEqual(['crank, drive side']);
-    expect(await heading(page)).toContain('crank, drive side');
+    await expect.poll(() => heading(page)).toContain('crank, drive side');
     await panel(page).getByRole('button', { name: 'Remove: crank, drive side' }).click();
     await page.getByRole('status').getByText('The last position stays').waitFor();
-    expect(await positions(page)).toEqual(['crank, drive side']);
+    await expect.poll(() => positions(page)).toEqual(['crank, drive side']);
     await undo(page);
     await expect.poll(() => positions(page)).toEqual(['crank, flywheel side', 'crank, drive side']);
     await panel(page).getByRole('button', { name: 'Open: crank, flywheel side' }).click();
     await expect.poll(() => heading(page)).toContain('crank, flywheel side');
-    expect(await panel(page).count()).toBe(0);
+    await expect.poll(() => panel(page).count()).toBe(0);
     await context.close();
   });
 
@@ -86,12 +86,12 @@ describe('machines and positions', () => {
     await toStart(page);
     const machine = page.locator('.kept > li');
     await machine.getByRole('heading', { name: /^Tender outboard, 2-stroke/ }).waitFor();
-    expect(await machine.locator('svg.shaft-line').count()).toBe(1);
-    expect(await machine.locator('svg.shaft-line text').allTextContents()).toEqual(['1', '2']);
+    await expect.poll(() => machine.locator('svg.shaft-line').count()).toBe(1);
+    await expect.poll(() => machine.locator('svg.shaft-line text').allTextContents()).toEqual(['1', '2']);
     await machine.getByRole('button', { name: /crank, drive side/ }).getByText(/due/).waitFor();
     await machine.getByRole('button', { name: /without a name/ }).click();
     await unfold(page, 'The seal, as marked');
-    expect(await page.getByLabel('Shaft diameter marked on the seal').inputValue()).toBe('twen');
+    await expect.poll(() => page.getByLabel('Shaft diameter marked on the seal').inputValue()).toBe('twen');
     await toStart(page);
     await machine.getByRole('button', { name: /crank, drive side/ }).click();
     await expect.poll(() => heading(page)).toContain('crank, drive side');
@@ -107,11 +107,11 @@ describe('machines and positions', () => {
     await panel(page).getByRole('button', { name: '+ Another machine' }).click();
     await allKept(page);
     expect(await faultsOf(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     await toStart(page);
     await page.locator('.kept .due').first().waitFor();
     expect(await faultsOf(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     await context.close();
   });
 });

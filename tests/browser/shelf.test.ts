@@ -19,9 +19,9 @@ test('a pasted list is ranked for the position; what is taken becomes the seal, 
   await page.locator('.shelf-rows li', { hasText: 'SW-002' }).getByRole('button', { name: 'Take this one' }).click();
   await unfold(page, 'The seal, as marked');
   await page.getByLabel('What is printed on the seal').waitFor({ state: 'attached' });
-  expect(await page.locator('seat-choice-field[data-key="seal.construction"]').evaluate((field) => (field as unknown as { value: string }).value)).toBe('rubber-covered');
+  await expect.poll(() => page.locator('seat-choice-field[data-key="seal.construction"]').evaluate((field) => (field as unknown as { value: string }).value)).toBe('rubber-covered');
   await page.getByRole('button', { name: 'Undo' }).click();
-  expect(await page.locator('seat-choice-field[data-key="seal.construction"]').evaluate((field) => (field as unknown as { value: string }).value)).toBe('metal-case');
+  await expect.poll(() => page.locator('seat-choice-field[data-key="seal.construction"]').evaluate((field) => (field as unknown as { value: string }).value)).toBe('metal-case');
   expect(troubles).toEqual([]);
   await context.close();
 });
@@ -49,6 +49,6 @@ test.each(['light', 'dark'] as const)('axe finds nothing in the ranked list, in 
   await page.getByLabel('Paste the list').blur();
   await page.getByText(/seals: \d+ suit/).waitFor();
   expect(await faultsOf(page)).toEqual([]);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await context.close();
 });

@@ -28,7 +28,7 @@ describe('tools on a sheet', () => {
     await spoilt.getByLabel('Wall thickness').fill('2');
     await spoilt.getByLabel('Outside diameter at the end that pushes').fill('5000');
     await spoilt.getByText('up to and including 1000').waitFor();
-    expect(await begun.locator('input[aria-invalid=true]').count()).toBe(0);
+    await expect.poll(() => begun.locator('input[aria-invalid=true]').count()).toBe(0);
     await page.locator('section.verdict').getByRole('button', { name: 'Go to the entry that cannot be read' }).waitFor();
     expect(troubles).toEqual([]);
     await context.close();
@@ -69,7 +69,7 @@ describe("tubes and sockets of one's own", () => {
     await page.reload();
     await page.getByText('3; a new job begins with them.').waitFor();
     await show(page);
-    expect(await items(page)).toEqual(['Offcut of gas pipe', 'Socket 32', 'half ty']);
+    await expect.poll(() => items(page)).toEqual(['Offcut of gas pipe', 'Socket 32', 'half ty']);
     // A fault stands at its entry, in words.
     const socket = page.locator('bench-own-tools .item').nth(1);
     await socket.locator('summary').click();
@@ -85,14 +85,14 @@ describe("tubes and sockets of one's own", () => {
 
     await page.getByRole('button', { name: 'Start an empty position' }).click();
     await unfold(page, 'Tools at hand');
-    expect(await page.locator('#group-tools .item > summary > span:first-child').allInnerTexts()).toEqual(['Offcut of gas pipe', 'Socket 32']);
+    await expect.poll(() => page.locator('#group-tools .item > summary > span:first-child').allInnerTexts()).toEqual(['Offcut of gas pipe', 'Socket 32']);
     await page.getByRole('button', { name: /Sheets$/ }).click();
     await openSample(page, 'Bilge pump');
     await unfold(page, 'Tools at hand');
-    expect(await page.locator('#group-tools .item').count()).toBe(4);
+    await expect.poll(() => page.locator('#group-tools .item').count()).toBe(4);
     await page.getByRole('button', { name: 'Take in your own tubes and sockets' }).click();
     await page.getByRole('status').getByText('Taken in: 2.').waitFor();
-    expect(await page.locator('#group-tools .item').count()).toBe(6);
+    await expect.poll(() => page.locator('#group-tools .item').count()).toBe(6);
     await page.getByRole('button', { name: 'Note these as your own' }).click();
     await page.getByRole('status').getByText('Noted as your own: 4; there already: 2.').waitFor();
     await allKept(page);
@@ -121,7 +121,7 @@ describe("tubes and sockets of one's own", () => {
     await there.page.getByRole('status').getByText('Taken in: 4; here already: 0.').waitFor();
     await give(there.page, '{"milk": 2}');
     await there.page.getByRole('alert').getByText('This is no list').waitFor();
-    expect(await items(there.page)).toHaveLength(5);
+    await expect.poll(() => items(there.page)).toHaveLength(5);
     expect(there.troubles).toEqual([]);
     await there.context.close();
   });
@@ -156,7 +156,7 @@ describe("tubes and sockets of one's own", () => {
     await page.evaluate(() => { (globalThis as unknown as { makeRoom: () => void }).makeRoom(); });
     await page.locator('bench-own-tools .item').first().getByLabel('Length').fill('60');
     await isKept(page);
-    expect(await page.getByRole('alert').count()).toBe(0);
+    await expect.poll(() => page.getByRole('alert').count()).toBe(0);
     await page.reload();
     await page.getByText('1; a new job begins with them.').waitFor();
     await context.close();
@@ -168,7 +168,7 @@ describe("tubes and sockets of one's own", () => {
     expect(await faultsOf(page)).toEqual([]);
     await noteTool(page, 'Offcut of gas pipe', '1 3/8 in', '60');
     expect(await faultsOf(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     await context.close();
   });
 });

@@ -21,9 +21,9 @@ test('one tap shows everything in inches and back; what was typed stays as it wa
   expect(inch).toMatch(/°F/);
   expect(inch).toMatch(/thou/);
   expect(inch).not.toMatch(/\d\s(?:µm|MPa|m\/s|°C)/);
-  expect(await verdictOf(page)).toBe(verdict);
-  expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('6000');
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await expect.poll(() => verdictOf(page)).toBe(verdict);
+  await expect.poll(() => page.getByLabel('Highest shaft speed').inputValue()).toBe('6000');
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await page.getByRole('button', { name: 'Show in millimetres' }).click();
   await decide.getByText(/m\/s/).first().waitFor();
   await expect.poll(() => decide.innerText()).toBe(metric);

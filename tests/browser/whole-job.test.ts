@@ -36,7 +36,7 @@ describe('a whole job by keyboard alone', () => {
     await enter('Width marked on the seal', '7');
     await to('metal case');
     await page.keyboard.press('Space');
-    expect(await page.getByLabel('metal case', { exact: true }).isChecked()).toBe(true);
+    await expect.poll(() => page.getByLabel('metal case', { exact: true }).isChecked()).toBe(true);
     await enter(/^Rubber of the lip/u, 'NBR');
     await expect.poll(() => verdictOf(page)).toBe('cannot tell');
     await press('The shaft');
@@ -62,7 +62,7 @@ describe('a whole job by keyboard alone', () => {
     const { page, troubles, context, press, enter } = await opened();
     await press(/Anchor winch/u);
     await page.locator('section.verdict seat-verdict .stamp').waitFor();
-    expect(await verdictOf(page)).toBe('cannot tell');
+    await expect.poll(() => verdictOf(page)).toBe('cannot tell');
     await press('The bearing');
     await enter('Tolerance class of the shaft seat', 'm6');
     await expect.poll(() => verdictOf(page)).not.toBe('cannot tell');
@@ -88,7 +88,7 @@ describe('a whole job by touch', () => {
     return { page, troubles, context, open, type };
   };
   const noSideways = async (page: Page) => {
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   };
 
   it('a seal: from an empty position to the driver that is chosen', async () => {

@@ -19,7 +19,7 @@ test('a number of the working can be tried: what follows is told apart from the 
   await step.getByText('with the numbers tried:').waitFor();
   await working.getByText('Numbers are tried: they are not the job’s.').waitFor();
   await working.getByRole('button', { name: 'Back to the job’s own' }).click();
-  expect(await working.locator('.tried').count()).toBe(0);
+  await expect.poll(() => working.locator('.tried').count()).toBe(0);
   expect(troubles).toEqual([]);
   await context.close();
 });
@@ -41,6 +41,6 @@ test.each(['light', 'dark'] as const)('axe finds nothing in the working, in %s a
   await page.getByText('Show the working').click();
   await page.locator('seat-working').getByText('Try other numbers').first().click();
   expect(await faultsOf(page)).toEqual([]);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await context.close();
 });
