@@ -86,6 +86,7 @@ export class BenchSheet extends LitElement {
   /** What became of the tools that were taken in or noted last. */
   @state() private toolNews = '';
   @state() private working: readonly WorkingStep[] | null = null;
+  private isWorkingOpen = false;
   @state() private isOnPaper = false;
   private readonly held = new Held();
   private readonly computer = new SheetComputer(
@@ -351,7 +352,7 @@ export class BenchSheet extends LitElement {
     if (this.result.kind === 'sheet') this.lastGood = this.result.output;
     if (this.result.kind === 'waiting') void this.completeSheet();
     if (bearingPartsOf(file, this.place).length > 0 && !drawsBearings()) void this.fetchBearingDrawing();
-    if (this.working !== null) this.showWorking(true);
+    if (this.isWorkingOpen) this.showWorking(true);
   }
 
   /** Fetches what draws a bearing. Where it cannot be loaded, what judges it tells so. */
@@ -374,8 +375,10 @@ export class BenchSheet extends LitElement {
   }
 
   private showWorking(isOpen: boolean): void {
+    this.isWorkingOpen = isOpen;
     if (isOpen) void import('@seatwright/elements/seat-working.define.js');
     this.working = isOpen && this.file !== null && this.result?.kind === 'sheet' ? workingOf(this.file, this.place, today(), this.result.output) : isOpen ? this.working : null;
+    if (isOpen && this.working === null) void this.completeSheet();
   }
 
   /** Opens a workshop file, at its first position if no other is named; `sheets` keeps what is changed in it. */
@@ -424,6 +427,7 @@ export class BenchSheet extends LitElement {
     this.sealPart = sealPartsOf(this.file, place)[0] ?? 0;
     this.lastGood = null;
     this.working = null;
+    this.isWorkingOpen = false;
     this.driverName = '';
     this.bearingDriverName = '';
     this.highlight = '';

@@ -1,4 +1,4 @@
-import { sealSheetInSteps, sealSheetWorking, type JobSheetOutput } from '@seatwright/core/job';
+import { sealSheetInSteps, type JobSheetOutput } from '@seatwright/core/job';
 import { CalculationError, type WorkingStep } from '@seatwright/core/result';
 import { isObject, textAt, valueAt, type Json, type JsonObject } from '../document/raw-document.js';
 import { bearingPartsOf, machinePath, positionPath, sealPartsOf, withPlaceAlone, type Place } from '../document/places.js';
@@ -20,7 +20,7 @@ export type SheetResult =
   /** There is a bearing on the sheet, and what judges bearings is still to be fetched. */
   | { readonly kind: 'waiting' };
 
-/** What judges bearings and looks for remedies, once it is there; until then a sheet is made of its seals alone. */
+/** What judges bearings, looks for remedies and shows the working, once it is there; until then a sheet is made of its seals alone. */
 let wholeSheet: typeof whole | null = null;
 
 /** Fetches what not every sheet needs; tells whether that made a difference. Rejects where it cannot be loaded. */
@@ -49,10 +49,11 @@ export function* computeSheet(document: JsonObject, place: Place, sealPart: numb
   }
 }
 
-/** The working of the same sheet, built when somebody asks for it. */
-export function workingOf(document: JsonObject, place: Place, asOfDate: string, output: JobSheetOutput): readonly WorkingStep[] {
-  const input = inputOf(document, place, asOfDate);
-  return wholeSheet === null ? sealSheetWorking(input, output) : wholeSheet.jobSheet.explain(wholeSheet.jobSheet.parse(input), output);
+/** The working of the same sheet, built when somebody asks for it; null where what explains it is still to be fetched. */
+export function workingOf(document: JsonObject, place: Place, asOfDate: string, output: JobSheetOutput): readonly WorkingStep[] | null {
+  if (wholeSheet === null) return null;
+  const { jobSheet } = wholeSheet;
+  return jobSheet.explain(jobSheet.parse(inputOf(document, place, asOfDate)), output);
 }
 
 function inputOf(document: JsonObject, place: Place, asOfDate: string): { readonly workshop: Json; readonly machine: string; readonly position: string; readonly asOfDate: string } {

@@ -3,6 +3,9 @@ export { disputedPoints, type DisputedPointsOutput } from './disputed-points.js'
 export { drawInRod, type DrawInRodInput, type DrawInRodOutput } from './draw-in-rod.js';
 export { driverSearch, type DriverSearchOutput } from './driver-search.js';
 export { extractionPlan, type ExtractionPlanOutput } from './extraction-plan.js';
+export { planExtraction } from './internal/plan-extraction.js';
+export { planSeating } from './internal/plan-seating.js';
+export { searchDrivers } from './internal/search-drivers.js';
 export { leakCheck, type LeakCheckInput, type LeakCheckOutput } from './leak-check.js';
 export { leakSearch, type LeakSearchInput, type LeakSearchOutput } from './leak-search.js';
 export { seatingPlan, type SeatingPlanOutput } from './seating-plan.js';

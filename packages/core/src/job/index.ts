@@ -4,7 +4,7 @@ export { findPosition, positionsOf, type FoundPosition } from './find-position.j
 export { jobSheet, jobSheetInSteps, type BearingOutcome, type JobSheetOutput, type SealOutcome } from './job-sheet.js';
 export { nextDue, smallTwoStrokeIntervalHours, type NextDue } from './next-due.js';
 export { readWorkshop, readWorkshopFile, workshopFileVersion, type ReadWorkshopFile } from './read-workshop-file.js';
-export { sealSheet, sealSheetInSteps, sealSheetWorking } from './seal-sheet.js';
+export { sealSheet, sealSheetInSteps } from './seal-sheet.js';
 export { serviceRecord, type ServiceRecordOutput } from './service-record.js';
 export { situationOf } from './situation-of.js';
 export { bearingPartField, workshopFileField, type BearingPart, type Change, type Machine, type Position, type SealPart, type WorkshopFile } from './workshop-file-field.js';

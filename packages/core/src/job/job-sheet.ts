@@ -6,7 +6,7 @@ import { bearingOutcome, bearingWorking } from './internal/bearing-outcome.js';
 import { composeSheet, type Experts } from './internal/compose-sheet.js';
 import { toEnd, type InSteps } from './internal/in-steps.js';
 import { remediesOf } from './internal/remedies.js';
-import { sealWorking } from './internal/seal-outcome.js';
+import { sealWorking } from './internal/seal-working.js';
 import { jobSheetField, type JobSheetOutput } from './internal/sheet-output.js';
 import { situationOf } from './situation-of.js';
 

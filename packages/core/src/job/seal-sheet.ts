@@ -1,12 +1,8 @@
-import { checkedInput, contradiction, type WorkingStep } from '../result/index.js';
-import { findPosition } from './find-position.js';
+import { checkedInput, contradiction } from '../result/index.js';
 import { composeSheet } from './internal/compose-sheet.js';
 import { toEnd, type InSteps } from './internal/in-steps.js';
-import { sealWorking } from './internal/seal-outcome.js';
 import type { JobSheetOutput } from './internal/sheet-output.js';
 import { sheetQuestionField } from './internal/sheet-question-field.js';
-import { readWorkshop } from './read-workshop-file.js';
-import { situationOf } from './situation-of.js';
 
 /** The job sheet of a position with seals alone, for a page that has not fetched the rest yet: the same as `jobSheet`,
  * less the notes of what would help where a seal does not suit. It brings no bearings, joints or repairs with it.
@@ -26,14 +22,4 @@ export function sealSheetInSteps(raw: unknown): InSteps<JobSheetOutput> {
     throw contradiction(['parts'], 'a bearing is on this sheet: take the whole job sheet');
   };
   return composeSheet(checkedInput(sheetQuestionField, raw), { bearing, remedies: () => [] });
-}
-
-/**
- * The working of the same sheet.
- * @example sealSheetWorking({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] } }, sealSheet({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] } })).length > 0 // true
- */
-export function sealSheetWorking(raw: unknown, { machine, position: name }: JobSheetOutput): readonly WorkingStep[] {
-  const { workshop } = readWorkshop(checkedInput(sheetQuestionField, raw).workshop);
-  const { position } = findPosition(workshop, { machine, position: name });
-  return position.parts.flatMap((part) => (part.kind === 'seal' ? sealWorking(situationOf(workshop, position, part), workshop) : []));
 }

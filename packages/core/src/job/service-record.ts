@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { measuredSize } from '../measure/index.js';
 import { candourFields, choiceField, commonPractice, defineCalculation, findingField, outputNumber, plainGeometry, readWithin, source, supporting, textField, wholeNumberField, type Finding, type WorkingStep } from '../result/index.js';
-import { largestUsefulBoreMm, lipSpeed } from '../seal/index.js';
+import { largestUsefulBoreMm, peripheralSpeedMps } from '../seal/index.js';
 import { dateField, dayNumberOf } from './calendar-day.js';
 import { findPosition, type FoundPosition } from './find-position.js';
 import { boreTrendField, boreTrendOf, type BoreTrend } from './internal/bore-trend.js';
@@ -135,7 +135,7 @@ function speedOf(workshop: WorkshopFile, position: Position): number | null {
   if (part === null || speedRpm === undefined) return null;
   const { shaft, seal } = situationOf(workshop, position, part);
   const measured = measuredSize(shaft?.readings ?? [], 'outside', workshop.instruments);
-  return lipSpeed.compute({ shaftDiameterMm: measured?.meanMm ?? seal.shaftMm, speedRpm }).peripheralSpeedMps;
+  return peripheralSpeedMps(measured?.meanMm ?? seal.shaftMm, speedRpm);
 }
 
 function sealOf({ parts }: Position): SealPart | null {

@@ -1,7 +1,7 @@
 import { source, type SourceReference } from '../result/index.js';
 import { boreToleranceRmaInch } from '../tables/generated/bore-tolerance-rma-inch.js';
 import { findHalfOpenRow } from '../tables/half-open-range.js';
-import { toleranceZone } from '../tolerance/index.js';
+import { zoneOfClass } from '../tolerance/index.js';
 import type { RequirementSet } from './requirement-set.js';
 
 /** A permitted band around a nominal size. */
@@ -30,6 +30,6 @@ export function boreBandOf(set: RequirementSet, nominalMm: number): Band {
       return { lowerMm: lowerIn * mmPerInch, upperMm: upperIn * mmPerInch, label: 'RMA bore', source: source('rma-os-4', 'page', 'bore') };
     }
   }
-  const zone = toleranceZone.compute({ nominalMm, toleranceClass: 'H8' });
+  const zone = zoneOfClass({ nominalMm, toleranceClass: 'H8' });
   return { lowerMm: zone.lowerLimitDeviationUm / 1000, upperMm: zone.upperLimitDeviationUm / 1000, label: 'H8', source: source('din-3760-1996', 'page', 'bore H8') };
 }

@@ -2,6 +2,8 @@ export { boreBandOf, type Band } from './bore-band.js';
 export { shaftBandOf } from './shaft-band.js';
 export { rubberCover } from './internal/checks/outside-fit.js';
 export { standingPressureLimit } from './internal/checks/pressure.js';
+export { judgeSeal } from './internal/judge-seal.js';
+export { peripheralSpeedMps } from './internal/peripheral-speed.js';
 export { boreField, type Bore } from './bore-field.js';
 export { boreRepair, type BoreRepairOutput } from './bore-repair.js';
 export { largestUsefulBoreMm } from './largest-useful-bore.js';

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { candourFields, choiceField, defineCalculation, findingField, outputNumber, verdictField, verdictOf, verdicts, type WorkingStep } from '../result/index.js';
 import { fluidAndHeat, temperatureLimitOf } from './internal/checks/fluid-and-heat.js';
 import { lipSpeedCheck, speedLimitMpsOf } from './internal/checks/lip-speed-check.js';
-import { contextOf } from './seal-check.js';
+import { contextOf } from './internal/judge-seal.js';
 import { lipMaterials, type LipMaterial } from './seal-field.js';
 import { situationField, type Situation } from './situation-field.js';
 

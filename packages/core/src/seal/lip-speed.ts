@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { hoursField, lengthField, rotationalSpeedField } from '../quantity/index.js';
 import { candourFields, defineCalculation, nothingAssumed, outputNumber, plainGeometry } from '../result/index.js';
+import { peripheralSpeedMps } from './internal/peripheral-speed.js';
 
 /** Peripheral speed of the shaft under the seal lip.  v = π·d·n / 60 000
  * @returns peripheralSpeedMps [m/s]; lipTravelKm [km] when hours are given; scalars
@@ -22,26 +23,26 @@ export const lipSpeed = defineCalculation({
     ...candourFields,
   }),
   compute({ shaftDiameterMm, speedRpm, hours }) {
-    const peripheralSpeedMps = (Math.PI * shaftDiameterMm * speedRpm) / 60_000;
+    const speedMps = peripheralSpeedMps(shaftDiameterMm, speedRpm);
     return hours === undefined
-      ? { peripheralSpeedMps, ...nothingAssumed }
-      : { peripheralSpeedMps, lipTravelKm: peripheralSpeedMps * hours * 3.6, ...nothingAssumed };
+      ? { peripheralSpeedMps: speedMps, ...nothingAssumed }
+      : { peripheralSpeedMps: speedMps, lipTravelKm: speedMps * hours * 3.6, ...nothingAssumed };
   },
-  explain({ shaftDiameterMm, speedRpm, hours }, { peripheralSpeedMps, lipTravelKm }) {
+  explain({ shaftDiameterMm, speedRpm, hours }, { peripheralSpeedMps: speedMps, lipTravelKm }) {
     const speed = {
       kind: 'formula',
       symbol: 'v',
       meaning: 'peripheral speed under the lip',
       formula: 'pi * d * n / 60000',
       scope: { d: shaftDiameterMm, n: speedRpm },
-      value: peripheralSpeedMps,
+      value: speedMps,
       unit: 'm/s',
       source: plainGeometry,
     } as const;
     if (hours === undefined || lipTravelKm === undefined) return [speed];
     return [
       speed,
-      { kind: 'formula', symbol: 's', meaning: 'distance the lip has slid', formula: 'v * t * 3.6', scope: { v: peripheralSpeedMps, t: hours }, value: lipTravelKm, unit: 'km', source: plainGeometry },
+      { kind: 'formula', symbol: 's', meaning: 'distance the lip has slid', formula: 'v * t * 3.6', scope: { v: speedMps, t: hours }, value: lipTravelKm, unit: 'km', source: plainGeometry },
     ];
   },
 });

@@ -2,7 +2,7 @@ import { source } from '../result/index.js';
 import { shaftToleranceRmaInch } from '../tables/generated/shaft-tolerance-rma-inch.js';
 import { shaftToleranceRma } from '../tables/generated/shaft-tolerance-rma.js';
 import { findHalfOpenRow } from '../tables/half-open-range.js';
-import { toleranceZone } from '../tolerance/index.js';
+import { zoneOfClass } from '../tolerance/index.js';
 import { mmPerInch, type Band } from './bore-band.js';
 import type { RequirementSet } from './requirement-set.js';
 
@@ -22,6 +22,6 @@ export function shaftBandOf(set: RequirementSet, nominalMm: number): Band {
     const toleranceIn = shaftToleranceRmaInch.columns.toleranceIn[i];
     if (toleranceIn !== undefined) return { lowerMm: -toleranceIn * mmPerInch, upperMm: toleranceIn * mmPerInch, label: 'RMA shaft', source: source('rma-os-4', 'page', 'shaft') };
   }
-  const zone = toleranceZone.compute({ nominalMm, toleranceClass: 'h11' });
+  const zone = zoneOfClass({ nominalMm, toleranceClass: 'h11' });
   return { lowerMm: zone.lowerLimitDeviationUm / 1000, upperMm: zone.upperLimitDeviationUm / 1000, label: 'h11', source: source('din-3760-1996', 'page', 'shaft h11') };
 }

@@ -3,7 +3,7 @@ import { candourFields, choiceField, deciding, defineCalculation, findingField, 
 import { halfStandardStepMm } from './internal/half-step.js';
 import { shelfColumns, shelfRoles, type ShelfRole } from './internal/shelf-columns.js';
 import { readShelfRow, type BadRow, type ShelfSeal } from './internal/shelf-row.js';
-import { sealCheck } from './seal-check.js';
+import { judgeSeal } from './internal/judge-seal.js';
 import { situationShape, type Situation } from './situation-field.js';
 import { sizesOf } from './sizes-of.js';
 
@@ -170,7 +170,7 @@ function judgedRow(situation: Situation, row: ShelfSeal): Ranked {
     lipMaterial: row.lipMaterial ?? wanted.lipMaterial,
     hasDustLip: row.hasDustLip ?? false,
   };
-  const findings: Finding[] = sealCheck.compute({ ...situation, seal }).findings.filter(({ severity }) => severity !== 'good');
+  const findings: Finding[] = judgeSeal({ ...situation, seal }).findings.filter(({ severity }) => severity !== 'good');
   if (row.construction === null || row.lipMaterial === null) findings.push(supporting('list-does-not-say', 'care', { lipMaterial: seal.lipMaterial }, plainGeometry));
   if (row.widthMm !== wanted.widthMm) findings.push(supporting(row.widthMm > wanted.widthMm ? 'size-wider' : 'size-narrower', 'care', { differenceMm: Math.abs(settled(row.widthMm - wanted.widthMm)), markedMm: row.widthMm }, plainGeometry));
   if (wanted.hasDustLip === true && row.hasDustLip !== true) findings.push(supporting('list-seal-without-dust-lip', 'care', {}, plainGeometry));

@@ -13,7 +13,8 @@ import { readClassName, type ClassName, type PartKind } from './internal/class-n
 import { nominalField } from './internal/nominal-field.js';
 import { sizeStepOf } from './internal/size-steps.js';
 import { zoneAssumptions } from './internal/zone-candour.js';
-import { zoneField, zoneOf, type Zone } from './internal/zone.js';
+import { zoneField } from './internal/zone-fields.js';
+import { zoneOf, type Zone } from './internal/zone.js';
 import { zoneWorking } from './internal/zone-working.js';
 import { settledUm } from './internal/settled.js';
 

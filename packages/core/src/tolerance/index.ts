@@ -6,6 +6,7 @@ export { inchFit, type InchFit, type InchFitInput, type InchFitLimits, type Inch
 export type { PartKind } from './internal/class-names.js';
 export type { Preference } from './internal/class-preference.js';
 export type { Zone } from './internal/zone.js';
+export { zoneOfClass } from './internal/zone-of-class.js';
 export { parseFitDesignation, type FitDesignation } from './parse-fit-designation.js';
 export { isInchFitDesignation, parseInchFitDesignation, type InchFitDesignation } from './parse-inch-fit-designation.js';
 export { parseZoneDesignation, type ZoneDesignation } from './parse-zone-designation.js';

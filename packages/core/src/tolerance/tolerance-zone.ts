@@ -2,11 +2,9 @@ import * as z from 'zod/mini';
 import { candourFields, defineCalculation, textField } from '../result/index.js';
 import { readClassName } from './internal/class-names.js';
 import { nominalField } from './internal/nominal-field.js';
-import { zoneAssumptions } from './internal/zone-candour.js';
-import { zoneFields, zoneOf } from './internal/zone.js';
+import { zoneFields } from './internal/zone-fields.js';
+import { zoneOfClass } from './internal/zone-of-class.js';
 import { zoneWorking } from './internal/zone-working.js';
-
-const nothingLeftOut: readonly string[] = Object.freeze([]);
 
 /**
  * Limits of a part by its nominal size and tolerance class.  ES = EI + IT, es = ei + IT
@@ -23,27 +21,7 @@ export const toleranceZone = defineCalculation({
     toleranceClass: textField({ label: 'tolerance class', help: 'Capital letters for holes, small ones for shafts', typical: 'H7', longest: 16 }),
   }),
   output: z.strictObject({ ...zoneFields, ...candourFields }),
-  compute({ nominalMm, toleranceClass }) {
-    const name = readClassName(toleranceClass, 'toleranceClass');
-    const zone = zoneOf(nominalMm, name, 'toleranceClass');
-    // Written out field by field: spreading costs more than all the rest.
-    return {
-      nominalMm: zone.nominalMm,
-      toleranceClass: zone.toleranceClass,
-      kind: zone.kind,
-      letter: zone.letter,
-      grade: zone.grade,
-      upperLimitDeviationUm: zone.upperLimitDeviationUm,
-      lowerLimitDeviationUm: zone.lowerLimitDeviationUm,
-      standardToleranceUm: zone.standardToleranceUm,
-      fundamentalDeviationUm: zone.fundamentalDeviationUm,
-      upperLimitOfSizeMm: zone.upperLimitOfSizeMm,
-      lowerLimitOfSizeMm: zone.lowerLimitOfSizeMm,
-      held: zone.held,
-      assumptions: zoneAssumptions(name, nominalMm),
-      notChecked: nothingLeftOut,
-    };
-  },
+  compute: zoneOfClass,
   explain(input, output) {
     return zoneWorking(output, readClassName(input.toleranceClass, 'toleranceClass'), input.nominalMm);
   },

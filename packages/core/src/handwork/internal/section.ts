@@ -1,6 +1,6 @@
 import { commonPractice, plainGeometry, source, type Assumption, type SourceReference, type Span } from '../../result/index.js';
 import { assumedCaseThicknessMm, caseHold, sizesOf, widthToleranceMm, type CaseHold, type Obstacle, type Situation, type Sizes, rubberCover } from '../../seal/index.js';
-import { toleranceZone } from '../../tolerance/index.js';
+import { zoneOfClass } from '../../tolerance/index.js';
 import { calliperUncertainty } from './calliper.js';
 
 /** The sizes around one seal that handwork meets, each with the band that readings, tolerances and assumptions leave. */
@@ -109,11 +109,11 @@ function measured(size: NonNullable<Sizes['shaft']>): Span {
 }
 
 function nominalShaft(nominalMm: number): Span {
-  return { low: nominalMm + toleranceZone.compute({ nominalMm, toleranceClass: 'h11' }).lowerLimitDeviationUm / 1000, high: nominalMm };
+  return { low: nominalMm + zoneOfClass({ nominalMm, toleranceClass: 'h11' }).lowerLimitDeviationUm / 1000, high: nominalMm };
 }
 
 function nominalBore(nominalMm: number): Span {
-  return { low: nominalMm, high: nominalMm + toleranceZone.compute({ nominalMm, toleranceClass: 'H8' }).upperLimitDeviationUm / 1000 };
+  return { low: nominalMm, high: nominalMm + zoneOfClass({ nominalMm, toleranceClass: 'H8' }).upperLimitDeviationUm / 1000 };
 }
 
 function exactly(value: number): Span {

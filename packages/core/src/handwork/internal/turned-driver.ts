@@ -1,5 +1,5 @@
 import type { Span } from '../../result/index.js';
-import { toleranceZone } from '../../tolerance/index.js';
+import { zoneOfClass } from '../../tolerance/index.js';
 import type { DriverNeed } from './driver-need.js';
 import { practiceValue } from './practice-value.js';
 
@@ -43,7 +43,7 @@ const turnedPractice = {
 const classes = { entering: 'h11', free: 'js12', inside: 'H12', step: 'js11' } as const;
 
 function deviationOf(nominalMm: number, toleranceClass: string): Span {
-  const { lowerLimitDeviationUm, upperLimitDeviationUm } = toleranceZone.compute({ nominalMm, toleranceClass });
+  const { lowerLimitDeviationUm, upperLimitDeviationUm } = zoneOfClass({ nominalMm, toleranceClass });
   return { low: lowerLimitDeviationUm / 1000, high: upperLimitDeviationUm / 1000 };
 }
 

@@ -1,6 +1,6 @@
-import { driverSearch, extractionPlan, seatingPlan } from '../../handwork/index.js';
-import { deciding, plainGeometry, verdictOf, type Finding, type WorkingStep } from '../../result/index.js';
-import { sealCheck, type SealCheckOutput, type Situation } from '../../seal/index.js';
+import { planExtraction, planSeating, searchDrivers } from '../../handwork/index.js';
+import { deciding, plainGeometry, verdictOf, type Finding } from '../../result/index.js';
+import { judgeSeal, type SealCheckOutput, type Situation } from '../../seal/index.js';
 import { situationOf } from '../situation-of.js';
 import type { Position, SealPart, WorkshopFile } from '../workshop-file-field.js';
 import { attempt } from './attempt.js';
@@ -9,21 +9,6 @@ import type { SealOutcome } from './sheet-output.js';
 
 /** What would help where something is wrong. */
 export type Remedies = (situation: Situation, check: SealCheckOutput) => readonly Finding[];
-
-/** Working of a seal on a sheet. */
-export function sealWorking(situation: Situation, workshop: WorkshopFile): readonly WorkingStep[] {
-  const steps: WorkingStep[] = [];
-  const withTools = workshop.toolsAtHand === undefined ? situation : { ...situation, toolsAtHand: workshop.toolsAtHand };
-  const add = <I, O>(calculation: { compute(input: I): O; explain(input: I, output: O): readonly WorkingStep[] }, input: I) => {
-    const output = attempt(() => calculation.compute(input));
-    if ('value' in output) steps.push(...calculation.explain(input, output.value));
-  };
-  add(sealCheck, situation);
-  add(extractionPlan, situation);
-  add(driverSearch, withTools);
-  add(seatingPlan, situation);
-  return steps;
-}
 
 /** What a job sheet has to say about one seal: whether it suits, how it comes out, what drives it in, where it ends. */
 export function* sealOutcome(workshop: WorkshopFile, position: Position, part: SealPart, path: string, remedies: Remedies): InSteps<SealOutcome> {
@@ -37,13 +22,13 @@ export function* sealOutcome(workshop: WorkshopFile, position: Position, part: S
     }
     return null;
   };
-  const check = tried('seal-check', () => sealCheck.compute(situation));
+  const check = tried('seal-check', () => judgeSeal(situation));
   yield;
-  const extraction = tried('extraction-plan', () => extractionPlan.compute(situation));
+  const extraction = tried('extraction-plan', () => planExtraction(situation));
   yield;
-  const driver = tried('driver-search', () => driverSearch.compute(workshop.toolsAtHand === undefined ? situation : { ...situation, toolsAtHand: workshop.toolsAtHand }));
+  const driver = tried('driver-search', () => searchDrivers(workshop.toolsAtHand === undefined ? situation : { ...situation, toolsAtHand: workshop.toolsAtHand }));
   yield;
-  const seating = tried('seating-plan', () => seatingPlan.compute(situation));
+  const seating = tried('seating-plan', () => planSeating(situation));
   yield;
   // Where the new seal would end belongs to the question whether it suits; how it is got there does not.
   const ofPlace = (seating?.findings ?? []).filter(({ role, severity }) => role === 'deciding' && (severity === 'care' || severity === 'bad'));

@@ -1,6 +1,6 @@
 import { contradiction, invalidInput, type Assumption } from '../../result/index.js';
 import type { PartMaterial } from '../../material/index.js';
-import { toleranceZone } from '../../tolerance/index.js';
+import { zoneOfClass } from '../../tolerance/index.js';
 import type { SizeLimits } from '../conformance-probability.js';
 import { findInstrument, type Measures } from '../find-instrument.js';
 import type { OwnInstrument } from '../instrument-field.js';
@@ -112,7 +112,7 @@ export function conformityLimits({ measures, nominalMm, toleranceClass, lowerLim
   if (isByNumbers) throw contradiction([lowerLimitMm === undefined ? 'upperLimitMm' : 'lowerLimitMm', toleranceClass === undefined ? 'nominalMm' : 'toleranceClass'], 'give limits or a class, not both');
   if (toleranceClass === undefined) throw invalidInput('toleranceClass', undefined, 'a tolerance class', 'missing; a nominal size has no limits without its class');
   if (nominalMm === undefined) throw invalidInput('nominalMm', undefined, 'a nominal size', 'missing; a class has no limits without its nominal size');
-  const zone = toleranceZone.compute({ nominalMm, toleranceClass });
+  const zone = zoneOfClass({ nominalMm, toleranceClass });
   if ((zone.kind === 'hole') !== (measures === 'inside')) {
     throw contradiction(['toleranceClass', 'measures'], `${zone.toleranceClass} is a class for a ${zone.kind}, but ${measures} was measured`);
   }

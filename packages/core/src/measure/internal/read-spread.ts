@@ -1,5 +1,5 @@
 import { commonPractice, contradiction, type Assumption } from '../../result/index.js';
-import { toleranceZone, type PartKind } from '../../tolerance/index.js';
+import { type PartKind, zoneOfClass } from '../../tolerance/index.js';
 import type { PartSpreadInput } from '../part-spread-field.js';
 import { measuredSpread, normalSpread, normalWithin, triangularSpread, uniformSpread, type PartSpread } from './part-distribution.js';
 
@@ -38,7 +38,7 @@ export function readSpread(part: PartSpreadInput, nominalMm: number, kind: PartK
 
 function limitsOf(part: PartSpreadInput, nominalMm: number, kind: PartKind, fromNominal: (sizeMm: number) => number): { readonly lowUm: number; readonly highUm: number } {
   if (part.toleranceClass !== undefined) {
-    const zone = toleranceZone.compute({ nominalMm, toleranceClass: part.toleranceClass });
+    const zone = zoneOfClass({ nominalMm, toleranceClass: part.toleranceClass });
     if (zone.kind !== kind) throw contradiction([`${kind}.toleranceClass`], `${part.toleranceClass} is a class for a ${zone.kind}`);
     return { lowUm: zone.lowerLimitDeviationUm, highUm: zone.upperLimitDeviationUm };
   }

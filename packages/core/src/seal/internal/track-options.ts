@@ -3,7 +3,7 @@ import { chooseFit } from '../../joint/index.js';
 import { CalculationError, choiceField, deciding, findingField, outputNumber, plainGeometry, plainMechanics, source, supporting, verdictField, verdictOf, type Finding } from '../../result/index.js';
 import { surfaceLimits } from '../../tables/generated/surface-limits.js';
 import { markAt } from '../../tables/table.js';
-import { toleranceZone } from '../../tolerance/index.js';
+import { zoneOfClass } from '../../tolerance/index.js';
 import type { Situation } from '../situation-field.js';
 import { newLipInterferenceMm } from './checks/shaft-size.js';
 import { standardSizeSource } from './half-step.js';
@@ -124,7 +124,7 @@ export function regrind({ situation, shaftMm }: TrackPlace): TrackOption {
 
 /** Drawing data of a ground track: h11, roughness as DIN 3760 asks, no lead. */
 function ground(newShaftMm: number): Partial<TrackOption> {
-  const zone = toleranceZone.compute({ nominalMm: newShaftMm, toleranceClass: 'h11' });
+  const zone = zoneOfClass({ nominalMm: newShaftMm, toleranceClass: 'h11' });
   const roughness = trackRoughness();
   return { newShaftMm, newShaftLowerMm: zone.lowerLimitOfSizeMm, newShaftUpperMm: zone.upperLimitOfSizeMm, roughnessLowUm: roughness.lowUm, roughnessHighUm: roughness.highUm };
 }
@@ -148,7 +148,7 @@ function sleeveBore({ situation, shaftMm }: TrackPlace, outsideMm: number, hub: 
     if (fit === undefined) return null;
     const { leastInterferenceUm: least, mostInterferenceUm: most } = fit;
     const middleUm = (least + most) / 2;
-    const halfUm = toleranceZone.compute({ nominalMm: seal.shaftMm, toleranceClass: 'H7' }).standardToleranceUm / 4;
+    const halfUm = zoneOfClass({ nominalMm: seal.shaftMm, toleranceClass: 'H7' }).standardToleranceUm / 4;
     const at = (um: number) => Math.round((shaftMm - um / 1000) * 1e6) / 1e6;
     return { sleeveBoreLowerMm: at(Math.min(most, middleUm + halfUm)), sleeveBoreUpperMm: at(Math.max(least, middleUm - halfUm)) };
   } catch (error) {

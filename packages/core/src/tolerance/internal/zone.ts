@@ -1,5 +1,4 @@
-import * as z from 'zod/mini';
-import { choiceField, outputNumber, textField, type HeldMark } from '../../result/index.js';
+import type { HeldMark } from '../../result/index.js';
 import type { ClassLimits } from './class-limits.js';
 import { classLimitsAt } from './class-limits.js';
 import type { ClassName, PartKind } from './class-names.js';
@@ -26,25 +25,6 @@ export interface Zone {
   /** How the least trusted cell behind it is held. */
   readonly held: HeldMark;
 }
-
-/** Schema of a zone, to be spread into an output. */
-export const zoneFields = {
-  nominalMm: outputNumber('nominal size', 'mm'),
-  toleranceClass: textField({ label: 'tolerance class' }),
-  kind: choiceField(['hole', 'shaft'], { label: 'hole or shaft' }),
-  letter: textField({ label: 'letter of the fundamental deviation' }),
-  grade: textField({ label: 'standard tolerance grade' }),
-  upperLimitDeviationUm: outputNumber('upper limit deviation', 'µm'),
-  lowerLimitDeviationUm: outputNumber('lower limit deviation', 'µm'),
-  standardToleranceUm: outputNumber('standard tolerance', 'µm'),
-  fundamentalDeviationUm: outputNumber('fundamental deviation', 'µm'),
-  upperLimitOfSizeMm: outputNumber('upper limit of size', 'mm'),
-  lowerLimitOfSizeMm: outputNumber('lower limit of size', 'mm'),
-  held: choiceField(['page', 'computed', 'memory', 'practice'], { label: 'how its least trusted cell is held' }),
-};
-
-/** Schema of a zone inside an output. */
-export const zoneField = z.strictObject(zoneFields);
 
 /** The zone of a class at a nominal size. Throws `CalculationError` `outside-table` | `no-such-class`, the latter with `path`. */
 export function zoneOf(nominalMm: number, name: ClassName, path: string, step = sizeStepOf(nominalMm)): Zone {

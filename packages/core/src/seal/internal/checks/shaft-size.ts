@@ -1,7 +1,7 @@
 import { deciding, source, supporting, type Finding } from '../../../result/index.js';
 import { lipInterference } from '../../../tables/generated/lip-interference.js';
 import { findHalfOpenRow } from '../../../tables/half-open-range.js';
-import { toleranceZone } from '../../../tolerance/index.js';
+import { zoneOfClass } from '../../../tolerance/index.js';
 import { shaftBandOf } from '../../shaft-band.js';
 import type { Check } from '../check-report.js';
 import { halfStandardStepMm, nearestStandardMm, standardSizeSource } from '../half-step.js';
@@ -58,7 +58,7 @@ export const shaftSize: Check = ({ situation, sizes, set }) => {
 
 function roundness(ovalityUm: number | null, guardMm: number, nominalMm: number): readonly Finding[] {
   if (ovalityUm === null) return [];
-  const limitUm = toleranceZone.compute({ nominalMm, toleranceClass: 'h8' }).standardToleranceUm;
+  const limitUm = zoneOfClass({ nominalMm, toleranceClass: 'h8' }).standardToleranceUm;
   if (ovalityUm - guardMm * 1000 <= limitUm) return [];
   return [supporting('shaft-out-of-round', 'care', { ovalityUm, limitUm }, source('din-3760-1996', 'page', 'roundness IT8'))];
 }
