@@ -15,16 +15,23 @@ for (let step = 0; step < ends.length; step += 1) {
   limits.shaft.set([shaftZone.lowerLimitDeviationUm, shaftZone.upperLimitDeviationUm], 2 * step);
 }
 const out = new Float64Array(9);
+
+/** The size step of a nominal size, by halving. */
+function stepOf(nominalMm) {
+  let [low, high] = [0, ends.length - 1];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (nominalMm <= ends[middle]) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
+
 export function bareFits(count) {
   let sum = 0;
   for (let n = 0; n < count; n += 1) {
     const nominalMm = 1 + (n % rowCount);
-    let [low, high] = [0, ends.length - 1];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (nominalMm <= ends[middle]) high = middle;
-      else low = middle + 1;
-    }
+    const low = stepOf(nominalMm);
     const nominalNm = Math.round(nominalMm * 1e6);
     const [holeLower, holeUpper, shaftLower, shaftUpper] = [limits.hole[2 * low], limits.hole[2 * low + 1], limits.shaft[2 * low], limits.shaft[2 * low + 1]];
     const most = Math.round((holeUpper - shaftLower) * 1e6) / 1e6;
@@ -98,12 +105,7 @@ export function bareZones(count) {
   let sum = 0;
   for (let n = 0; n < count; n += 1) {
     const nominalMm = 1 + (n % rowCount);
-    let [low, high] = [0, ends.length - 1];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (nominalMm <= ends[middle]) high = middle;
-      else low = middle + 1;
-    }
+    const low = stepOf(nominalMm);
     out[0] = limits.hole[2 * low];
     out[1] = limits.hole[2 * low + 1];
     sum += out[n & 1];

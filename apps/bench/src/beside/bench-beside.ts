@@ -1,5 +1,4 @@
-import { updateWhenLocaleChanges } from '@lit/localize';
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { sealSheet, type SealOutcome } from '@seatwright/core/job';
 import { CalculationError } from '@seatwright/core/result';
@@ -9,6 +8,7 @@ import type { ChoiceChange } from '@seatwright/elements/seat-choice-field.js';
 import type { LengthChange } from '@seatwright/elements/seat-length-field.js';
 import { isObject, textAt, valueAt, withValue, type Json, type JsonObject } from '../document/raw-document.js';
 import { wordOf } from '../form/entry.js';
+import { PageElement } from '../page-element.js';
 import { words } from '../words/index.js';
 import { sentences } from '../words/sentences.js';
 import { compareSeals, objectionsTo } from './compare-seals.js';
@@ -18,7 +18,7 @@ type Varied = 'outsideMm' | 'widthMm' | 'construction' | 'lipMaterial';
 
 /** Another seal beside that of the sheet: the same rows, what differs marked; judged anew with every change of either. */
 @customElement('bench-beside')
-export class BenchBeside extends LitElement {
+export class BenchBeside extends PageElement {
   /** The workshop file with this position alone. */
   @property({ attribute: false }) workshop: JsonObject | null = null;
   /** Which part of the position the seal of the sheet is. */
@@ -26,16 +26,6 @@ export class BenchBeside extends LitElement {
   @property({ attribute: false }) seal: SealOutcome | null = null;
   @property({ attribute: false }) writing: WritingStyle = { lengthUnit: 'mm', decimalMark: '.' };
   @state() private other: Readonly<Partial<Record<Varied, Json>>> = {};
-
-  constructor() {
-    super();
-    updateWhenLocaleChanges(this);
-  }
-
-  /** The page's style sheet works on plain elements. */
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
 
   override render(): TemplateResult | typeof nothing {
     const { seal, writing } = this;

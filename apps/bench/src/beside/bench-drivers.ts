@@ -1,10 +1,10 @@
-import { updateWhenLocaleChanges } from '@lit/localize';
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { BearingDriverOutput, DriverSearchOutput } from '@seatwright/core/handwork';
 import type { WritingStyle } from '@seatwright/core/wording';
 import type { JsonObject } from '../document/raw-document.js';
 import { wordOf } from '../form/entry.js';
+import { PageElement } from '../page-element.js';
 import { words } from '../words/index.js';
 import { bearingDrivers, sealDrivers, type ComparableDriver } from './compare-drivers.js';
 import { compareRows } from './compare-rows.js';
@@ -17,7 +17,7 @@ export interface DriverDraw {
 
 /** Two drivers beside each other, chosen from what serves and what is at hand: the same rows, what differs marked. */
 @customElement('bench-drivers')
-export class BenchDrivers extends LitElement {
+export class BenchDrivers extends PageElement {
   /** What the sheet found, and the situation that it looked for. */
   @property({ attribute: false }) search: DriverSearchOutput | BearingDriverOutput | null = null;
   @property({ attribute: false }) situation: unknown = null;
@@ -28,16 +28,6 @@ export class BenchDrivers extends LitElement {
   @property({ attribute: false }) writing: WritingStyle = { lengthUnit: 'mm', decimalMark: '.' };
   private whole: DriverSearchOutput | BearingDriverOutput | null = null;
   @state() private chosen: readonly [one: string, other: string] = ['', ''];
-
-  constructor() {
-    super();
-    updateWhenLocaleChanges(this);
-  }
-
-  /** The page's style sheet works on plain elements. */
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
 
   override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('search')) this.whole = this.search === null ? null : wholeSearch(this.search, this.situation, this.workshop);

@@ -1,5 +1,4 @@
-import { updateWhenLocaleChanges } from '@lit/localize';
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import '@seatwright/elements/seat-bore-record.define.js';
 import '@seatwright/elements/seat-lip-speed.define.js';
@@ -11,25 +10,16 @@ import { serviceRecord, type SealOutcome, type ServiceRecordOutput } from '@seat
 import { CalculationError } from '@seatwright/core/result';
 import { boreBandOf, lipSpeedLimits, type Situation } from '@seatwright/core/seal';
 import type { WritingStyle } from '@seatwright/core/wording';
+import { PageElement } from '../page-element.js';
 import { words } from '../words/index.js';
 
 /** What the sheet says of one seal, drawn: limits and readings, hold against heat, speed against its limits, the bore over its renewals. */
 @customElement('bench-charts')
-export class BenchCharts extends LitElement {
+export class BenchCharts extends PageElement {
   @property({ attribute: false }) seal: SealOutcome | null = null;
   /** The workshop file with this position alone. */
   @property({ attribute: false }) workshop: unknown = null;
   @property({ attribute: false }) writing: WritingStyle = { lengthUnit: 'mm', decimalMark: '.' };
-
-  constructor() {
-    super();
-    updateWhenLocaleChanges(this);
-  }
-
-  /** The page's style sheet works on plain elements. */
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
 
   override render(): TemplateResult | typeof nothing {
     const { seal, writing } = this;

@@ -1,6 +1,6 @@
-import { updateWhenLocaleChanges } from '@lit/localize';
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { PageElement } from '../page-element.js';
 import { words } from '../words/index.js';
 import { readyToReload } from './before-reload.js';
 
@@ -9,20 +9,10 @@ import { readyToReload } from './before-reload.js';
  * A newer page takes the place in all tabs at once: the tab that was asked loads it, any other says so and waits for its own hand.
  */
 @customElement('bench-offline-notice')
-export class OfflineNotice extends LitElement {
+export class OfflineNotice extends PageElement {
   @state() private says: 'nothing' | 'ready' | 'newer' | 'not yet' | 'replaced' = 'nothing';
   private takeNewer: () => void = () => undefined;
   private wasAsked = false;
-
-  constructor() {
-    super();
-    updateWhenLocaleChanges(this);
-  }
-
-  /** The page's style sheet works on plain elements. */
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
 
   override connectedCallback(): void {
     super.connectedCallback();

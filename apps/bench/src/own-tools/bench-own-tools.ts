@@ -1,5 +1,4 @@
-import { updateWhenLocaleChanges } from '@lit/localize';
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { styleOf } from '@seatwright/core/wording';
 import '@seatwright/elements/seat-choice-field.define.js';
@@ -10,6 +9,7 @@ import { renderList } from '../form/render-list.js';
 import type { Hindrance } from '../keeping/device-store.js';
 import { newId } from '../keeping/new-id.js';
 import type { OwnTool, OwnTools } from '../keeping/own-tools.js';
+import { PageElement } from '../page-element.js';
 import { saveFile } from '../sharing/save-file.js';
 import { today } from '../sheet/compute-sheet.js';
 import type { FormContext } from '../view/sheet-context.js';
@@ -20,7 +20,7 @@ import { toolListOf, toolsIn } from './tool-list.js';
 
 /** The tubes and sockets of the person at this device: added, changed and taken away; each is kept at every stroke. */
 @customElement('bench-own-tools')
-export class BenchOwnTools extends LitElement {
+export class BenchOwnTools extends PageElement {
   @property({ attribute: false }) tools: OwnTools | null = null;
   @state() private own: readonly OwnTool[] = [];
   @state() private hindrance: Hindrance | null = null;
@@ -33,16 +33,6 @@ export class BenchOwnTools extends LitElement {
   private writing: Promise<void> | null = null;
   /** A mark only: strokes are no news. */
   @state() private isWriting = false;
-
-  constructor() {
-    super();
-    updateWhenLocaleChanges(this);
-  }
-
-  /** The page's style sheet works on plain elements. */
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
 
   override connectedCallback(): void {
     super.connectedCallback();

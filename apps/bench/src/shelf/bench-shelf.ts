@@ -1,9 +1,9 @@
-import { updateWhenLocaleChanges } from '@lit/localize';
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { CalculationError } from '@seatwright/core/result';
 import type { ShelfCandidate, ShelfMatchOutput, Situation } from '@seatwright/core/seal';
 import { markedFinding, wordFor, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { PageElement } from '../page-element.js';
 import { words } from '../words/index.js';
 import { sentences } from '../words/sentences.js';
 import type { SealList } from './rank-list.js';
@@ -13,7 +13,7 @@ export type ShelfChoice = ShelfCandidate;
 
 /** A list of seals, by file or pasted, ranked for the open position; judged anew when a reading changes. */
 @customElement('bench-shelf')
-export class BenchShelf extends LitElement {
+export class BenchShelf extends PageElement {
   /** The place that the seals are judged for; null while it cannot be judged. */
   @property({ attribute: false }) situation: Situation | null = null;
   @property({ attribute: false }) writing: WritingStyle = { lengthUnit: 'mm', decimalMark: '.' };
@@ -21,16 +21,6 @@ export class BenchShelf extends LitElement {
   @state() private fault = '';
   @state() private result: ShelfMatchOutput | null = null;
   private turn = 0;
-
-  constructor() {
-    super();
-    updateWhenLocaleChanges(this);
-  }
-
-  /** The page's style sheet works on plain elements. */
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
 
   override updated(changed: PropertyValues<this>): void {
     if (changed.has('situation') && this.list !== null) void this.rank();

@@ -1,15 +1,13 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { DriverSearchOutput } from '@seatwright/core/handwork';
-import { english, plainStyle, wordFor, writeFinding, writeValue, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
+import { plainStyle, wordFor, writeFinding, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { SentenceElement } from '../internal/sentence-element.js';
 import { severityOfVerdict, severitySign } from '../internal/severity-sign.js';
 import { signStyles } from '../internal/sign-styles.js';
 import { foldStyles } from '../internal/fold-styles.js';
 import { tokens } from '../internal/tokens.js';
-import type { ElementWords } from '../words/element-words.js';
-import { englishWords } from '../words/english.js';
-import { SpeaksPageLanguage } from '../words/speak.js';
 import { styles } from './driver-choices.styles.js';
 
 type Candidate = DriverSearchOutput['candidates'][number];
@@ -25,24 +23,15 @@ const shownAtOnce = 4;
  * The best drivers side by side, with the same rows; the tightest margin of each is marked. Below: what speaks against the chosen one, and the near misses.
  * @fires seat-driver - a driver was chosen; detail `{ name }`
  */
-export class SeatDriverChoices extends LitElement {
+export class SeatDriverChoices extends SentenceElement {
   static override styles = [tokens, foldStyles, signStyles, styles];
 
   /** What `driver-search` says. */
   @property({ attribute: false }) search: DriverSearchOutput | null = null;
   /** Name of the driver that is drawn. */
   @property() chosen = '';
-  /** Sentences about findings, steps and values. */
-  @property({ attribute: false }) catalogue: Catalogue = english;
-  /** The element's own words. */
-  @property({ attribute: false }) words: ElementWords = englishWords;
   /** In which unit and with which decimal mark numbers are written. */
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
-
-  constructor() {
-    super();
-    new SpeaksPageLanguage(this, english);
-  }
 
   override render(): TemplateResult {
     const words = this.words.choices;

@@ -1,38 +1,27 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Finding, Severity } from '@seatwright/core/result';
-import { english, plainStyle, writeFinding, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
+import { plainStyle, writeFinding, type WritingStyle } from '@seatwright/core/wording';
+import { SentenceElement } from '../internal/sentence-element.js';
 import { severitySign } from '../internal/severity-sign.js';
 import { signStyles } from '../internal/sign-styles.js';
 import { heldMark, sourceText } from '../internal/source-text.js';
 import { foldStyles } from '../internal/fold-styles.js';
 import { tokens } from '../internal/tokens.js';
-import type { ElementWords } from '../words/element-words.js';
-import { englishWords } from '../words/english.js';
-import { SpeaksPageLanguage } from '../words/speak.js';
 import { styles } from './findings.styles.js';
 
 const order: readonly Severity[] = ['bad', 'unknown', 'care', 'note', 'good'];
 
 /** Findings, worst first: sign, sentence, what to do, where it comes from. What is in order is folded away. */
-export class SeatFindings extends LitElement {
+export class SeatFindings extends SentenceElement {
   static override styles = [tokens, foldStyles, signStyles, styles];
 
   /** Findings of any calculation. */
   @property({ attribute: false }) findings: readonly Finding[] = [];
-  /** Sentences about findings, steps and values. */
-  @property({ attribute: false }) catalogue: Catalogue = english;
-  /** The element's own words. */
-  @property({ attribute: false }) words: ElementWords = englishWords;
   /** In which unit and with which decimal mark numbers are written. */
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
 
   @state() private isSourced = false;
-
-  constructor() {
-    super();
-    new SpeaksPageLanguage(this, english);
-  }
 
   override render(): TemplateResult {
     const sorted = this.distinct().sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));

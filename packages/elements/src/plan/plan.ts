@@ -1,32 +1,21 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { PlanStep } from '@seatwright/core/result';
-import { english, fill, plainStyle, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
+import { fill, plainStyle, type WritingStyle } from '@seatwright/core/wording';
+import { SentenceElement } from '../internal/sentence-element.js';
 import { severitySign } from '../internal/severity-sign.js';
 import { signStyles } from '../internal/sign-styles.js';
 import { tokens } from '../internal/tokens.js';
-import type { ElementWords } from '../words/element-words.js';
-import { englishWords } from '../words/english.js';
-import { SpeaksPageLanguage } from '../words/speak.js';
 import { styles } from './plan.styles.js';
 
 /** Steps of work, numbered, each with its cautions beside it. */
-export class SeatPlan extends LitElement {
+export class SeatPlan extends SentenceElement {
   static override styles = [tokens, signStyles, styles];
 
   /** Steps, as a calculation gives them. */
   @property({ attribute: false }) steps: readonly PlanStep[] = [];
-  /** Sentences about findings, steps and values. */
-  @property({ attribute: false }) catalogue: Catalogue = english;
-  /** The element's own words. */
-  @property({ attribute: false }) words: ElementWords = englishWords;
   /** In which unit and with which decimal mark numbers are written. */
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
-
-  constructor() {
-    super();
-    new SpeaksPageLanguage(this, english);
-  }
 
   override render(): TemplateResult {
     if (this.steps.length === 0) return html`<p class="empty">${this.words.plan.empty}</p>`;

@@ -1,16 +1,14 @@
-import { html, LitElement, nothing, svg, type CSSResultGroup, type SVGTemplateResult, type TemplateResult } from 'lit';
+import { html, nothing, svg, type CSSResultGroup, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { DirectiveResult } from 'lit/directive.js';
 import { keyed } from 'lit/directives/keyed.js';
 import type { ExtractionPlanOutput, SeatingPlanOutput } from '@seatwright/core/handwork';
 import type { SealCheckOutput } from '@seatwright/core/seal';
-import { english, wordFor, writeValue, type Catalogue } from '@seatwright/core/wording';
+import { wordFor, writeValue } from '@seatwright/core/wording';
 import { foldStyles } from '../internal/fold-styles.js';
+import { SentenceElement } from '../internal/sentence-element.js';
 import { tokens } from '../internal/tokens.js';
-import type { ElementWords } from '../words/element-words.js';
-import { englishWords } from '../words/english.js';
 import type { Callout, CalloutOptions } from './internal/callouts.js';
-import { SpeaksPageLanguage } from '../words/speak.js';
 import { describeSection } from './internal/describe-section.js';
 import { dimensionsOf, type LengthStyle, type SectionDimension } from './internal/dimensions.js';
 import { drawBehind } from './internal/draw-behind.js';
@@ -41,7 +39,7 @@ export interface SectionTap {
  * @csspart drawing - the section, an SVG
  * @csspart detail - the magnified detail, an SVG
  */
-export class SeatSection extends LitElement {
+export class SeatSection extends SentenceElement {
   static override styles: CSSResultGroup = [tokens, foldStyles, styles];
 
   /** Shaft, bore, seal and seat as they are asked about. */
@@ -54,10 +52,6 @@ export class SeatSection extends LitElement {
   @property({ attribute: false }) seating: SeatingPlanOutput | null = null;
   /** The driver to be drawn at its end position. */
   @property({ attribute: false }) driver: SectionDriver | null = null;
-  /** Sentences about findings, steps and values. */
-  @property({ attribute: false }) catalogue: Catalogue = english;
-  /** The element's own words. */
-  @property({ attribute: false }) words: ElementWords = englishWords;
   /** As driven in, or while the old one is taken out. */
   @property() mode: SectionMode = 'as driven';
   /** Unit that lengths are shown in. */
@@ -83,11 +77,6 @@ export class SeatSection extends LitElement {
     const width = Math.round(entries.at(-1)?.contentRect.width ?? 0);
     if (width > 0 && Math.abs(width - this.measuredWidth) > 1) this.measuredWidth = width;
   });
-
-  constructor() {
-    super();
-    new SpeaksPageLanguage(this, english);
-  }
 
   override connectedCallback(): void {
     super.connectedCallback();

@@ -1,13 +1,11 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Finding, Verdict } from '@seatwright/core/result';
-import { english, plainStyle, writeFinding, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
+import { plainStyle, writeFinding, type WritingStyle } from '@seatwright/core/wording';
+import { SentenceElement } from '../internal/sentence-element.js';
 import { severityOfVerdict, severitySign } from '../internal/severity-sign.js';
 import { signStyles } from '../internal/sign-styles.js';
 import { tokens } from '../internal/tokens.js';
-import type { ElementWords } from '../words/element-words.js';
-import { englishWords } from '../words/english.js';
-import { SpeaksPageLanguage } from '../words/speak.js';
 import { styles } from './verdict.styles.js';
 
 /** Somebody asks to go to an entry; `path` as in a situation, e.g. `bore.readings`. */
@@ -20,7 +18,7 @@ export interface GoTo {
  * @fires seat-go - the next reading was asked for; detail `{ path }`
  * @csspart stamp
  */
-export class SeatVerdict extends LitElement {
+export class SeatVerdict extends SentenceElement {
   static override styles = [tokens, signStyles, styles];
 
   /** The verdict. */
@@ -31,21 +29,12 @@ export class SeatVerdict extends LitElement {
   @property({ attribute: false }) nextReading: string | null = null;
   /** What that reading is called, where the catalogue has no word for it. */
   @property({ attribute: 'next-name' }) nextName = '';
-  /** Sentences about findings, steps and values. */
-  @property({ attribute: false }) catalogue: Catalogue = english;
-  /** The element's own words. */
-  @property({ attribute: false }) words: ElementWords = englishWords;
   /** In which unit and with which decimal mark numbers are written. */
   @property({ attribute: false }) writing: WritingStyle = plainStyle;
   /** The result is older than what is typed. */
   @property({ type: Boolean, reflect: true }) stale = false;
   /** The stamp alone, small. */
   @property({ type: Boolean, reflect: true }) compact = false;
-
-  constructor() {
-    super();
-    new SpeaksPageLanguage(this, english);
-  }
 
   override render(): TemplateResult {
     const severity = severityOfVerdict(this.verdict);

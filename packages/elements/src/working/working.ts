@@ -1,12 +1,10 @@
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { WorkingStep } from '@seatwright/core/result';
-import { english, wordFor, type Catalogue } from '@seatwright/core/wording';
+import { wordFor } from '@seatwright/core/wording';
+import { SentenceElement } from '../internal/sentence-element.js';
 import { sourceText } from '../internal/source-text.js';
 import { tokens } from '../internal/tokens.js';
-import type { ElementWords } from '../words/element-words.js';
-import { englishWords } from '../words/english.js';
-import { SpeaksPageLanguage } from '../words/speak.js';
 import { parseFormula } from './internal/formula.js';
 import { triedValues, type Tried } from './internal/tried-numbers.js';
 import { symbolInMath, typesetFormula } from './internal/typeset-formula.js';
@@ -19,23 +17,14 @@ type FormulaStep = Extract<WorkingStep, { kind: 'formula' }>;
  * The working of a calculation: each formula set as books do, with its numbers; each value read from a table; each choice with its reason.
  * A number of a formula can be replaced to see what follows; the whole can be copied as text.
  */
-export class SeatWorking extends LitElement {
+export class SeatWorking extends SentenceElement {
   static override styles = [tokens, styles];
 
   /** Steps, as a calculation gives them. */
   @property({ attribute: false }) steps: readonly WorkingStep[] = [];
-  /** Sentences about findings, steps and values. */
-  @property({ attribute: false }) catalogue: Catalogue = english;
-  /** The element's own words. */
-  @property({ attribute: false }) words: ElementWords = englishWords;
   /** Decimal mark of the numbers shown. */
   @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
   @state() private tried: Tried = new Map();
-
-  constructor() {
-    super();
-    new SpeaksPageLanguage(this, english);
-  }
 
   override willUpdate(changed: PropertyValues<this>): void {
     // Other steps, other numbers: what was tried belonged to the old ones.
