@@ -19,7 +19,7 @@ export default defineConfig({
         resolve: { alias },
         test: {
           name: 'unit',
-          include: ['packages/*/src/**/*.test.ts', 'apps/bench/src/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/laws/**/*.test.ts', 'tests/golden/**/*.test.ts', 'tests/positions/**/*.test.ts', 'tests/recomputed/**/*.test.ts', 'tests/fuzz/texts.test.ts'],
+          include: ['packages/*/src/**/*.test.ts', 'apps/bench/src/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/laws/**/*.test.ts', 'tests/golden/**/*.test.ts', 'tests/positions/**/*.test.ts', 'tests/recomputed/**/*.test.ts', 'tests/fuzz/texts.test.ts', 'tests/fuzz/links.test.ts', 'tests/fuzz/arguments.test.ts'],
           setupFiles: ['./tests/drawn-the-same.ts'],
           testTimeout,
         },

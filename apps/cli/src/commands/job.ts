@@ -15,16 +15,18 @@ interface Options {
   readonly json?: boolean;
 }
 
-const writers: Readonly<Record<string, (document: ReturnType<typeof jobSheetDocument>, catalogue: Catalogue) => string>> = {
-  text: (document, { labels }) => writeText(document, undefined, labels['caution']),
-  markdown: (document) => writeMarkdown(document),
-  html: (document, { language }) => writeHtml(document, language),
-};
+type Writer = (document: ReturnType<typeof jobSheetDocument>, catalogue: Catalogue) => string;
+
+const writers: ReadonlyMap<string, Writer> = new Map<string, Writer>([
+  ['text', (document, { labels }) => writeText(document, undefined, labels['caution'])],
+  ['markdown', (document) => writeMarkdown(document)],
+  ['html', (document, { language }) => writeHtml(document, language)],
+]);
 
 /** The job sheet of one position, or of every position when none is named. */
 export async function job(file: string, options: Options): Promise<void> {
-  const write = writers[options.format ?? 'text'];
-  if (write === undefined) throw new Error(`--format: unknown "${options.format ?? ''}"; known are ${Object.keys(writers).join(', ')}`);
+  const write = writers.get(options.format ?? 'text');
+  if (write === undefined) throw new Error(`--format: unknown "${options.format ?? ''}"; known are ${[...writers.keys()].join(', ')}`);
   const catalogue = await catalogueOf(options.language ?? 'en');
   const content = await readInput(file);
   const { workshop } = readWorkshopFile(content);

@@ -35,7 +35,7 @@ function entryLines(name: string, item: unknown, indent: string, labels: AnswerL
 }
 
 function wordOf(code: string): string {
-  return english.values[code] ?? code;
+  return Object.hasOwn(english.values, code) ? (english.values[code] ?? code) : code;
 }
 
 function heldWords(held: string): string {

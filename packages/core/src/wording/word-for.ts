@@ -24,8 +24,8 @@ export function writeDay(day: string, dayForm: string): string {
 }
 
 function found(text: string, words: Words, depth: number): string {
-  const exact = words.values[text] ?? words.names[text];
-  if (exact !== undefined) return exact;
+  // A tool may be called "constructor".
+  for (const known of [words.values, words.names]) if (Object.hasOwn(known, text)) return known[text] ?? text;
   if (/^\d{4}-\d{2}-\d{2}$/u.test(text)) return writeDay(text, words.dayForm);
   if (depth >= deepest) return text;
   for (const [pattern, parts] of patternsOf(words.names)) {
