@@ -61,15 +61,23 @@ describe('what is typed', () => {
     await context.close();
   });
 
-  it('can be removed, once asked', async () => {
+  it('can be removed, and put back', async () => {
     const { page, context } = await bench.open();
     const address = page.url();
     await openSample(page, 'Bilge pump');
     await note(page, '1000');
     await allKept(page);
     const again = await anotherPage(context, address);
-    again.on('dialog', (dialog) => void dialog.accept());
     await again.getByRole('button', { name: /^Remove: Bilge pump 2/ }).click();
+    await expect.poll(() => again.locator('.kept').count()).toBe(0);
+    await again.getByRole('status').getByText('Removed: Bilge pump 2').waitFor();
+    await again.getByRole('button', { name: 'Put it back' }).click();
+    await again.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).click();
+    await expect.poll(() => again.getByLabel('Highest shaft speed').inputValue()).toBe('1000');
+    await again.getByRole('button', { name: /Sheets$/ }).click();
+    await again.getByRole('button', { name: /^Remove: Bilge pump 2/ }).click();
+    await again.getByRole('button', { name: 'Put it back' }).waitFor();
+    await again.reload();
     await expect.poll(() => again.locator('.kept').count()).toBe(0);
     await context.close();
   });
@@ -246,7 +254,6 @@ describe('the store', () => {
     await page.getByRole('button', { name: /Sheets$/ }).click();
     const kept = page.getByRole('button', { name: /^Bilge pump 2, pump shaft/ });
     await kept.waitFor();
-    page.on('dialog', (dialog) => void dialog.accept());
     await page.evaluate(() => {
       const fail = () => { throw new DOMException('spoilt', 'UnknownError'); };
       Object.assign(IDBObjectStore.prototype, { get: fail, getAll: fail, delete: fail });

@@ -58,6 +58,21 @@ describe("tubes and sockets of one's own", () => {
     await item.getByLabel('Wall thickness').pressSequentially(wall);
   }
 
+  it('are typed in inches where the device is used in inches', async () => {
+    const { page, context, troubles } = await bench.open();
+    await page.evaluate(() => { localStorage.setItem('seatwright-units', 'in'); });
+    await show(page);
+    await noteTool(page, 'Socket 1 3/8', '1.375', '0.12');
+    await isKept(page);
+    await page.reload();
+    await show(page);
+    await page.locator('bench-own-tools .item > summary').click();
+    const outside = page.locator('bench-own-tools seat-length-field', { has: page.getByLabel('Outside diameter at the end that pushes') });
+    await expect.poll(() => outside.evaluate((field) => (field as unknown as { stored: unknown }).stored)).toBe('1.375 in');
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
   it('are noted at every stroke, changed and taken away; a new job begins with them, one from elsewhere keeps its own', async () => {
     const { page, context, troubles } = await bench.open({ viewport: { width: 390, height: 844 } });
     await show(page);

@@ -1,18 +1,19 @@
-import { updateWhenLocaleChanges } from '@lit/localize';
-import { html, LitElement, type TemplateResult } from 'lit';
+import { html, type TemplateResult } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import type { BenchSheet } from './bench-sheet.js';
 import type { BenchOwnTools } from './own-tools/bench-own-tools.js';
 import { emptyWorkshop, placesIn, type Place } from './document/places.js';
 import type { JsonObject } from './document/raw-document.js';
 import { sampleAddress, type Sample } from './samples.js';
-import type { BackupContents } from './keeping/backup.js';
-import { DeviceStore, type Hindrance, type SetAside } from './keeping/device-store.js';
+import { BackupDesk } from './keeping/backup-desk.js';
+import { DeviceStore, type Hindrance } from './keeping/device-store.js';
 import { KeptSheets, titleOf, type KeptSheet } from './keeping/kept-sheets.js';
 import { OwnTools, type OwnTool } from './keeping/own-tools.js';
 import type { KnownSheet } from './keeping/keeper.js';
 import { dropFromTab, heldInTab } from './keeping/tab-reserve.js';
 import { unitsOfDevice } from './keeping/units-of-device.js';
+import { PageElement } from './page-element.js';
+import { DropWatch } from './sharing/drop-watch.js';
 import { carriesJob, saysBackup, saysToolList } from './sharing/marks.js';
 import type { DueLine } from './view/kept-machines.js';
 import { startView } from './view/start-view.js';
@@ -32,7 +33,7 @@ const languageIsThere = Promise.all([wordsAreThere, beginLanguage()]);
 
 /** The page: the first screen, and the sheet once one is open. */
 @customElement('bench-app')
-export class BenchApp extends LitElement {
+export class BenchApp extends PageElement {
   @state() private isAtStart = true;
   /** The tubes and sockets of one's own stand in place of the first screen. */
   @state() private isAtTools = false;
@@ -45,35 +46,28 @@ export class BenchApp extends LitElement {
   @state() private hindrance: Hindrance | null = null;
   /** The tubes and sockets of the person at this device. */
   @state() private own: readonly OwnTool[] = [];
-  /** A backup that was opened, until it is known what to do with it. */
-  @state() private backup: BackupContents | null = null;
-  /** What a restored backup took the place of. */
-  @state() private aside: SetAside | null = null;
   /** What was done, where there is something to say. */
   @state() private news = '';
+  /** The sheet that was removed last, while it can be put back. */
+  @state() private removed: KeptSheet | null = null;
   /** A job that came with the address, until it is opened or left. */
   @state() private arrived: JsonObject | null = null;
-  @state() private isDraggedOver = false;
   private readonly store = new DeviceStore();
   private readonly sheets = new KeptSheets(this.store);
   private readonly tools = new OwnTools(this.store);
+  private readonly backups = new BackupDesk(this.store, this.sheets, this.tools, {
+    fault: (fault) => { this.fault = fault; },
+    news: (news) => { this.news = news; },
+    lookAgain: () => this.lookAtKept(),
+  });
+  private readonly dropped = new DropWatch(this, (file) => void this.takeFile(file));
   @query('bench-sheet') private sheet!: BenchSheet | null;
   @query('bench-own-tools') private ownToolsView!: BenchOwnTools | null;
-
-  constructor() {
-    super();
-    updateWhenLocaleChanges(this);
-  }
 
   /** Nothing is drawn before it can be said in the right language. */
   protected override async scheduleUpdate(): Promise<void> {
     await languageIsThere;
     await super.scheduleUpdate();
-  }
-
-  /** The page is the sheet: its style sheet, its print sheet and its anchors work on plain elements. */
-  protected override createRenderRoot(): HTMLElement {
-    return this;
   }
 
   override connectedCallback(): void {
@@ -84,9 +78,6 @@ export class BenchApp extends LitElement {
     void this.lookAtHeld().catch(() => { this.fault = words.start.notLoaded; }).then(() => this.lookAtAddress());
     window.addEventListener('hashchange', this.addressChanged);
     window.addEventListener('focus', this.cameBack);
-    this.addEventListener('dragover', this.dragOver);
-    this.addEventListener('dragleave', this.dragLeave);
-    this.addEventListener('drop', this.dropped);
   }
 
   override disconnectedCallback(): void {
@@ -94,33 +85,34 @@ export class BenchApp extends LitElement {
     this.store.removeEventListener('opened', this.storeOpened);
     window.removeEventListener('hashchange', this.addressChanged);
     window.removeEventListener('focus', this.cameBack);
-    this.removeEventListener('dragover', this.dragOver);
-    this.removeEventListener('dragleave', this.dragLeave);
-    this.removeEventListener('drop', this.dropped);
   }
 
   override render(): TemplateResult {
     const start = this.isAtStart && !this.isAtTools
-      ? startView({ openTitle: this.hasSheet ? (this.sheet?.heading ?? '') : null, fault: this.fault, news: this.news, arrivedTitle: this.arrived === null ? null : titleOfFirst(this.arrived), isOpening: this.isOpening, kept: this.kept, due: this.due, hindrance: this.hindrance, backup: this.backup, aside: this.aside, isEmpty: this.isEmpty, ownCount: this.own.length, language: currentLanguage() }, {
+      ? startView({ openTitle: this.hasSheet ? (this.sheet?.heading ?? '') : null, fault: this.fault, news: this.news, removedTitle: this.removed === null ? null : titleOf(this.removed), arrivedTitle: this.arrived === null ? null : titleOfFirst(this.arrived), isOpening: this.isOpening, kept: this.kept, due: this.due, hindrance: this.hindrance, backup: this.backups.opened, aside: this.backups.aside, isEmpty: this.isEmpty, ownCount: this.own.length, language: currentLanguage() }, {
           openSample: (sample) => void this.opening(() => sampleText(sample)),
           openFile: (file) => void this.takeFile(file),
           openArrived: () => void this.openArrived(),
           leaveArrived: () => { this.dropAddress(); },
-          backUp: () => void this.backUp(),
+          backUp: () => void this.backups.save(),
           startEmpty: () => void this.opening(async () => JSON.stringify(emptyWorkshop(words.places.newMachine, words.places.newPosition, unitsOfDevice(), await this.toolsForNewJob()))),
           showOwnTools: () => void this.showOwnTools(),
-          restore: (way) => void this.restore(way),
-          leaveBackup: () => { this.backup = null; },
-          putBack: () => void this.putBack(),
-          dropAside: () => void this.dropAside(),
+          restore: (way) => void this.backups.restore(way),
+          leaveBackup: () => {
+            this.backups.leave();
+            this.requestUpdate();
+          },
+          putBack: () => void this.backups.putBack(),
+          dropAside: () => void this.backups.dropAside(),
           openKept: (sheet, place) => void this.openKept(sheet, place),
           removeKept: (sheet) => void this.removeKept(sheet),
+          putBackKept: () => void this.putBackKept(),
           goBack: () => { this.isAtStart = false; },
           speak: (language) => void this.speak(language),
         })
       : '';
     const tools = this.isAtStart && this.isAtTools ? html`<bench-own-tools @bench-leave=${() => { this.isAtTools = false; void this.lookAtKept(); }}></bench-own-tools>` : '';
-    return html`${this.isDraggedOver ? html`<p class="drop-here screen">${words.backup.drop}</p>` : ''}${start}${tools}<bench-sheet ?hidden=${this.isAtStart} @bench-leave=${() => { this.isAtStart = true; void this.lookAtKept(); }}></bench-sheet>`;
+    return html`${this.dropped.isOver ? html`<p class="drop-here screen">${words.backup.drop}</p>` : ''}${start}${tools}<bench-sheet ?hidden=${this.isAtStart} @bench-leave=${() => { this.isAtStart = true; void this.lookAtKept(); }}></bench-sheet>`;
   }
 
   private async speak(language: Language): Promise<void> {
@@ -155,18 +147,9 @@ export class BenchApp extends LitElement {
     if (!saysBackup(text)) return this.opening(() => Promise.resolve(text));
     this.fault = '';
     this.news = '';
-    this.backup = null;
     this.isAtStart = true;
     this.isAtTools = false;
-    const { readBackup } = await import('./keeping/backup.js');
-    const read = await readBackup(text);
-    if ('fault' in read) {
-      this.fault = `${words.start.notOpened} ${read.fault}`;
-      return;
-    }
-    this.backup = read;
-    await this.lookAtKept();
-    if (this.isEmpty) await this.restore('add');
+    if ((await this.backups.open(text)) && this.isEmpty) await this.backups.restore('add');
   }
 
   private async takeToolList(text: string): Promise<void> {
@@ -200,41 +183,6 @@ export class BenchApp extends LitElement {
   /** Nothing is kept here yet that a backup could take the place of. */
   private get isEmpty(): boolean {
     return this.kept.length === 0 && this.own.length === 0;
-  }
-
-  private async restore(way: 'add' | 'replace'): Promise<void> {
-    const contents = this.backup;
-    if (contents === null) return;
-    const { addBeside, putInPlace } = await import('./keeping/restore.js');
-    const outcome = way === 'add' ? await addBeside(this.store, contents) : await putInPlace(this.store, contents);
-    await this.lookAtKept();
-    if ('hindrance' in outcome) this.fault = words.backup.refused;
-    else {
-      const { sheetCount, toolCount, sameCount } = outcome.value;
-      this.backup = null;
-      this.news = (way === 'add' ? words.backup.added : words.backup.replaced).replace('{sheets}', String(sheetCount)).replace('{tools}', String(toolCount)).replace('{same}', String(sameCount));
-    }
-  }
-
-  private async putBack(): Promise<void> {
-    const { putBack } = await import('./keeping/restore.js');
-    const outcome = await putBack(this.store);
-    await this.lookAtKept();
-    if ('hindrance' in outcome) this.fault = words.backup.refused;
-    else if (outcome.value !== null) this.news = words.backup.replaced.replace('{sheets}', String(outcome.value.sheetCount)).replace('{tools}', String(outcome.value.toolCount));
-  }
-
-  private async dropAside(): Promise<void> {
-    if (!globalThis.confirm(words.backup.dropAsk)) return;
-    const { dropAside } = await import('./keeping/restore.js');
-    if ('hindrance' in (await dropAside(this.store))) this.fault = words.start.notRemoved;
-    await this.lookAtKept();
-  }
-
-  private async backUp(): Promise<void> {
-    const [{ backupOf }, { saveFile }, { today }, sheets, tools] = await Promise.all([import('./keeping/backup.js'), import('./sharing/save-file.js'), import('./sheet/compute-sheet.js'), this.sheets.list(), this.tools.list()]);
-    if ('hindrance' in sheets || 'hindrance' in tools) this.fault = words.start.keptUnread;
-    else saveFile(`seatwright-${today()}.json`, await backupOf(sheets.value, tools.value, today()));
   }
 
   private async toolsForNewJob(): Promise<readonly JsonObject[]> {
@@ -288,24 +236,6 @@ export class BenchApp extends LitElement {
     history.replaceState(null, '', location.pathname + location.search);
   }
 
-  private readonly dragOver = (event: DragEvent): void => {
-    if (event.dataTransfer?.types.includes('Files') !== true) return;
-    event.preventDefault();
-    this.isDraggedOver = true;
-  };
-
-  private readonly dragLeave = (event: DragEvent): void => {
-    if (event.relatedTarget === null) this.isDraggedOver = false;
-  };
-
-  private readonly dropped = (event: DragEvent): void => {
-    const [file] = event.dataTransfer?.files ?? [];
-    this.isDraggedOver = false;
-    if (file === undefined) return;
-    event.preventDefault();
-    void this.takeFile(file);
-  };
-
   /** Another tab may have kept or removed sheets meanwhile. */
   private readonly cameBack = (): void => { if (this.isAtStart && !this.isAtTools) void this.lookAtKept(); };
 
@@ -313,12 +243,12 @@ export class BenchApp extends LitElement {
 
   /** What this device keeps, newest first. */
   private async lookAtKept(): Promise<void> {
-    const [sheets, tools, aside] = await Promise.all([this.sheets.list(), this.tools.list(), this.store.use((shelves) => shelves.get('aside', 'replaced'))]);
+    const [sheets, tools] = await Promise.all([this.sheets.list(), this.tools.list(), this.backups.lookAtAside()]);
     this.hindrance = 'hindrance' in sheets ? sheets.hindrance : null;
     // What was read before stays in sight where it cannot be read again.
     if ('value' in sheets) this.kept = sheets.value;
     if ('value' in tools) this.own = tools.value;
-    this.aside = 'value' in aside ? (aside.value ?? null) : null;
+    this.requestUpdate();
     if (this.kept.length > 0) whenIdle(() => void this.lookAtDue().catch(() => undefined));
   }
 
@@ -350,8 +280,20 @@ export class BenchApp extends LitElement {
   }
 
   private async removeKept(sheet: KeptSheet): Promise<void> {
-    if (!globalThis.confirm(words.start.removeAsk.replace('{title}', titleOf(sheet)))) return;
-    this.fault = 'hindrance' in (await this.sheets.remove(sheet.id)) ? words.start.notRemoved : '';
+    const isLeft = 'hindrance' in (await this.sheets.remove(sheet.id));
+    this.fault = isLeft ? words.start.notRemoved : '';
+    this.news = '';
+    this.removed = isLeft ? null : sheet;
+    await this.lookAtKept();
+    // What had the focus went with the sheet.
+    if (!isLeft) this.querySelector<HTMLButtonElement>('.removed button')?.focus();
+  }
+
+  private async putBackKept(): Promise<void> {
+    if (this.removed === null) return;
+    const isLost = 'hindrance' in (await this.sheets.putBack(this.removed));
+    this.fault = isLost ? words.backup.refused : '';
+    if (!isLost) this.removed = null;
     await this.lookAtKept();
   }
 
@@ -364,6 +306,7 @@ export class BenchApp extends LitElement {
     this.isAtStart = false;
     this.isAtTools = false;
     this.hasSheet = true;
+    this.removed = null;
     sheet?.open(file, this.sheets, { tools: this.tools, ...(known === undefined ? {} : { known }), ...(place === undefined ? {} : { place }) });
     return true;
   }

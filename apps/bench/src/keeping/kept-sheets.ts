@@ -68,6 +68,15 @@ export class KeptSheets {
   async remove(id: string): Promise<Outcome<void>> {
     return this.store.use((shelves) => shelves.delete('sheets', id));
   }
+
+  /** Puts a sheet that was removed back as it was; one that was written anew meanwhile stays. */
+  putBack(sheet: KeptSheet): Promise<Outcome<void>> {
+    return this.store.use(async (shelves) => {
+      const transaction = shelves.transaction('sheets', 'readwrite', { durability: 'strict' });
+      const now = await transaction.store.get(sheet.id);
+      await Promise.all([now === undefined ? transaction.store.put(sheet) : null, transaction.done]);
+    });
+  }
 }
 
 function nextCopyNumber(title: string, sheets: readonly KeptSheet[]): number {

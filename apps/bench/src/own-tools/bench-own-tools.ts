@@ -9,6 +9,7 @@ import { renderList } from '../form/render-list.js';
 import type { Hindrance } from '../keeping/device-store.js';
 import { newId } from '../keeping/new-id.js';
 import type { OwnTool, OwnTools } from '../keeping/own-tools.js';
+import { unitsOfDevice } from '../keeping/units-of-device.js';
 import { PageElement } from '../page-element.js';
 import { saveFile } from '../sharing/save-file.js';
 import { today } from '../sheet/compute-sheet.js';
@@ -83,7 +84,7 @@ export class BenchOwnTools extends PageElement {
       bearingPart: null,
       fault: faultOfTools(tools),
       toBegin: [],
-      style: styleOf(sentences),
+      style: styleOf(sentences, unitsOfDevice()),
       actions: { change: (path, value) => { this.change(path, value); }, goTo: (key) => void this.goTo(key) },
     };
   }

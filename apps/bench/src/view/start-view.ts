@@ -13,6 +13,8 @@ interface StartState {
   readonly openTitle: string | null;
   readonly fault: string;
   readonly news: string;
+  /** Title of the sheet that was removed last, while it can be put back. */
+  readonly removedTitle: string | null;
   /** Title of a job that came with the address. */
   readonly arrivedTitle: string | null;
   readonly isOpening: boolean;
@@ -34,6 +36,7 @@ interface StartState {
 interface StartActions {
   openKept(sheet: KeptSheet, place: Place): void;
   removeKept(sheet: KeptSheet): void;
+  putBackKept(): void;
   openSample(sample: Sample): void;
   openFile(file: File): void;
   startEmpty(): void;
@@ -50,7 +53,7 @@ interface StartActions {
 }
 
 /** The first screen: a way back to the open sheet, a way to start one. */
-export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kept, due, hindrance, backup, aside, isEmpty, ownCount, language }: StartState, actions: StartActions): TemplateResult {
+export function startView({ openTitle, fault, news, removedTitle, arrivedTitle, isOpening, kept, due, hindrance, backup, aside, isEmpty, ownCount, language }: StartState, actions: StartActions): TemplateResult {
   return html`<main class="start" aria-busy=${isOpening ? 'true' : 'false'}>
     <div class="above">
       <p class="wordmark"><img src="./icon.svg" alt="" width="32" height="32" />${words.name}</p>
@@ -61,6 +64,7 @@ export function startView({ openTitle, fault, news, arrivedTitle, isOpening, kep
     ${fault === '' ? nothing : html`<p class="fault" role="alert">${fault}</p>`}
     ${hindrance === 'held up' || hindrance === 'outdated' ? html`<p class="fault" role="alert">${hindrance === 'held up' ? words.start.heldUp : words.start.outdated}</p>` : nothing}
     ${news === '' ? nothing : html`<p class="news" role="status">${news}</p>`}
+    ${removedTitle === null ? nothing : html`<p class="news removed ways" role="status"><span>${words.start.removed.replace('{title}', removedTitle)}</span> <button type="button" class="plain" @click=${() => { actions.putBackKept(); }}>${words.start.putBack}</button></p>`}
     ${backup === null ? nothing : backupAsked(backup, actions)}
     ${aside === null ? nothing : setAside(aside, actions)}
     ${arrivedTitle === null ? nothing : html`<section class="arrived" aria-label=${words.share.came}><h2>${words.share.came}</h2><button type="button" class="shelf main-way" @click=${() => { actions.openArrived(); }}><strong>${words.share.open}</strong><span>${arrivedTitle}</span></button><p><button type="button" class="plain" @click=${() => { actions.leaveArrived(); }}>${words.share.leave}</button></p></section>`}

@@ -1,7 +1,7 @@
 import { svg, type CSSResultGroup, type SVGTemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { BearingRemovalOutput, BearingSeatOutput } from '@seatwright/core/bearing';
-import { fill, wordFor } from '@seatwright/core/wording';
+import { fill } from '@seatwright/core/wording';
 import type { Callout, CalloutOptions } from '../section/internal/callouts.js';
 import type { SectionDimension } from '../section/internal/dimensions.js';
 import { sealCallouts } from '../section/internal/draw-dimensions.js';
@@ -113,7 +113,7 @@ export class SeatBearingSection extends SeatSection {
   /** What is done to the bearing. */
   private work({ mode, driver, bearing: { grip } }: BearingGeometry): string {
     const words = this.words.section.bearing;
-    if (mode === 'bearing in') return `${words.in} ${driver === null ? this.words.section.spokenNoDriver : `${wordFor(driver.name, this.catalogue)}.`}`;
+    if (mode === 'bearing in') return `${words.in} ${this.drivenBy(driver)}`;
     return grip === null ? words.out : `${words.out} ${words.grips[grip]}`;
   }
 

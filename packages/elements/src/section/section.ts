@@ -157,7 +157,13 @@ export class SeatSection extends SentenceElement {
   protected what(geometry: SectionGeometry): string {
     const words = this.words.section;
     if (this.isStandIn(geometry)) return words.standIn;
-    return geometry.mode === 'taking out' ? words.takingOut : `${words.asDriven} ${geometry.driver === null ? words.spokenNoDriver : wordFor(geometry.driver.name, this.catalogue)}`;
+    return geometry.mode === 'taking out' ? words.takingOut : `${words.asDriven} ${this.drivenBy(geometry.driver)}`;
+  }
+
+  /** What drives it in, by name. */
+  protected drivenBy(driver: { readonly name: string } | null): string {
+    const words = this.words.section;
+    return driver === null ? words.spokenNoDriver : words.drivenBy.replace('{name}', () => wordFor(driver.name, this.catalogue));
   }
 
   private drawing(geometry: SectionGeometry, settled: SettledDimensions, details: readonly SectionDetail[]): TemplateResult {

@@ -45,6 +45,8 @@ export interface ElementWords {
     readonly spokenLip: string;
     readonly spokenDriver: string;
     readonly spokenNoDriver: string;
+    /** Below the drawing: what drives it in, `{name}`. */
+    readonly drivenBy: string;
     readonly spokenDrill: string;
     readonly spokenPushOut: string;
     readonly spokenRim: string;

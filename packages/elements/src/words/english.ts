@@ -45,6 +45,7 @@ export const englishWords: ElementWords = {
     spokenLip: 'The lip faces {lipFacing}.',
     spokenDriver: 'The driver {name}, {outsideMm} outside and {insideMm} inside, stands at its end position.',
     spokenNoDriver: 'No driver is chosen.',
+    drivenBy: 'Driver: {name}.',
     spokenDrill: 'A {drillMm} drill goes through the face on a circle of {holeCircleMm}, midway between shaft and case; its stop leaves {stopMm} of drill.',
     spokenPushOut: 'It is pushed out from inside.',
     spokenRim: 'It is pulled on its rim.',

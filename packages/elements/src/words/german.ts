@@ -45,6 +45,7 @@ export const germanWords: ElementWords = {
     spokenLip: 'Die Lippe zeigt {lipFacing}.',
     spokenDriver: 'Das Werkzeug {name}, außen {outsideMm} und innen {insideMm}, steht in seiner Endlage.',
     spokenNoDriver: 'Es ist kein Werkzeug gewählt.',
+    drivenBy: 'Werkzeug: {name}.',
     spokenDrill: 'Ein Bohrer von {drillMm} geht auf einem Kreis von {holeCircleMm} durch die Stirnfläche, in der Mitte zwischen Welle und Mantel; sein Anschlag lässt {stopMm} Bohrer vorstehen.',
     spokenPushOut: 'Er wird von innen ausgepresst.',
     spokenRim: 'Er wird am Rand ausgehakt.',
