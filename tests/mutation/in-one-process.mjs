@@ -4,7 +4,7 @@ import { matchesGlob, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { INSTRUMENTER_CONSTANTS } from '@stryker-mutator/api/core';
 import { PluginKind, declareClassPlugin, tokens } from '@stryker-mutator/api/plugin';
-import { rooms, tooSlow } from './rooms.mjs';
+import { longestMs, readsSources, rooms, throughAll } from './rooms.mjs';
 
 /**
  * Runs the tests of one room within the process that holds the changed sources: loaded once, a change is switched on by its number,
@@ -26,14 +26,14 @@ class InOneProcess {
     register(pathToFileURL(`${root}/tests/mutation/loader.mjs`).href);
     await import(pathToFileURL(`${root}/tests/drawn-the-same.ts`).href);
     const room = process.env.ROOM;
-    const wanted = [`packages/core/src/${room}/**/*.test.ts`, `packages/core/src/${room}/*.test.ts`, ...rooms[room].map((name) => `tests/${name}.test.ts`)];
+    const wanted = [`packages/core/src/${room}/**/*.test.ts`, `packages/core/src/${room}/*.test.ts`, ...[...rooms[room], ...throughAll].map((name) => `tests/${name}.test.ts`)];
     const list = (globalThis.seatwrightTests ??= []);
     for (const file of testsBelow(`${root}/packages/core/src/${room}`).concat(testsBelow(`${root}/tests`))) {
       const name = relative(root, file);
       if (!wanted.some((glob) => matchesGlob(name, glob))) continue;
       list.length = 0;
       await import(pathToFileURL(file).href);
-      for (const [i, test] of list.entries()) if (!tooSlow.some((name) => test.name.includes(name))) this.tests.set(`${name}#${i} ${test.name}`, { ...test, fileName: file, ms: 0 });
+      for (const [i, test] of list.entries()) if (!readsSources.some((name) => test.name.includes(name))) this.tests.set(`${name}#${i} ${test.name}`, { ...test, fileName: file, ms: 0 });
     }
     list.length = 0;
   }
@@ -47,6 +47,11 @@ class InOneProcess {
       const start = performance.now();
       const failure = await failureOf(test);
       test.ms = performance.now() - start;
+      if (failure === null && test.ms > longestMs) {
+        this.tests.delete(id);
+        delete this.changes.mutantCoverage?.perTest[id];
+        continue;
+      }
       const result = { id, name: id, fileName: test.fileName, timeSpentMs: test.ms };
       results.push(failure === null ? { ...result, status: 0 } : { ...result, status: 1, failureMessage: failure });
     }

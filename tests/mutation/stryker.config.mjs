@@ -7,7 +7,7 @@ export default {
   testRunner: 'in-one-process',
   plugins: [new URL('in-one-process.mjs', import.meta.url).href],
   mutate: [...(process.env.FILES ?? `packages/core/src/${room}/**/*.ts`).split(','), '!**/*.test.ts', '!**/index.ts'],
-  ignorePatterns: ['dist', 'dist-types', '/apps', '/docs', 'packages/elements', 'tests/browser', 'tests/package', 'tests/golden', 'tests/mutation/node_modules', 'tests/mutation/results', '/tmp'],
+  ignorePatterns: ['dist', 'dist-types', '/apps/bench/src', '/docs', 'packages/elements', 'tests/browser', 'tests/package', 'tests/mutation/node_modules', 'tests/mutation/results', '/tmp'],
   // Texts that mean something are members of closed unions, which the compiler keeps; the rest are labels and sentences.
   mutator: { excludedMutations: ['StringLiteral'] },
   // What is built once on loading would ask for all tests in a fresh process each time.
