@@ -4,8 +4,8 @@ import { candourFields, choiceField, deciding, defineCalculation, findingField, 
 import { bearingFittingShape } from './bearing-fitting-shape.js';
 import { practiceValue } from './internal/bearing-practice.js';
 import { benchTimeS } from './internal/bench-time.js';
+import { closureOf, heatLimitC } from './internal/heat-limit.js';
 import { allAt20C, interferenceOf, ringState } from './internal/race-change.js';
-import { readSuffixes } from './internal/read-suffixes.js';
 import { seatProblem, type SeatPart, type SeatProblem } from './internal/seat-parts.js';
 
 const inputField = z.strictObject(bearingFittingShape);
@@ -124,7 +124,7 @@ function wayOf(problem: SeatProblem, part: SeatPart, input: BearingFittingInput)
     outerMaterial: isShaft ? part.given.ring : part.given.seat,
     innerMaterial: isShaft ? part.given.seat : part.given.ring,
     ...(input.slipInGapUm === undefined ? {} : { joiningClearanceUm: input.slipInGapUm }),
-    outerLimitC: limitOf(part, input),
+    outerLimitC: heatLimitC(part.where, input),
     ...(isShaft && closureOf(input) !== 'open' ? { hasSealOrGrease: true } : {}),
     ...(input.coldestPartC === undefined ? {} : { innerLimitC: Math.min(isShaft ? input.coldestPartC : Math.max(input.coldestPartC, practiceValue('cold-limit-bearing', 'C').low), ambientC) }),
     materials: [...problem.materials],
@@ -142,21 +142,6 @@ function wayOf(problem: SeatProblem, part: SeatPart, input: BearingFittingInput)
     limitC: joined.outerLimitC, gapAtLimitUm: joined.gapAtLimitUm,
     benchTimeS: isHot && isShaft ? benchTimeS(problem.rings, joined.outerPartC, noGapC, ambientC) : null,
   };
-}
-
-/** Whether seals or grease limit the heat: by what is said, by the marking, or because a suffix could not be read. */
-function closureOf({ isSealedOrGreased, designation }: BearingFittingInput): 'sealed' | 'perhaps sealed' | 'open' {
-  const marked = designation === undefined ? null : readSuffixes(designation);
-  if (isSealedOrGreased === true || (marked !== null && marked.seal !== 'open')) return 'sealed';
-  return isSealedOrGreased === undefined && marked !== null && marked.unknownSuffixes.length > 0 ? 'perhaps sealed' : 'open';
-}
-
-/** A case is made no hotter than was said, nor than the bearing that goes into it stands; a bearing no hotter than bearings stand.
- * The handbook's limit for plastic cages is its limit for rubber seals too. Grease that is heated itself stands less: see `hasSealOrGrease`. */
-function limitOf(part: SeatPart, input: BearingFittingInput): number {
-  const isTender = input.hasPolymerCage === true || closureOf(input) !== 'open';
-  const bearingC = practiceValue(isTender ? 'heating-limit-polymer-cage' : 'heating-limit-bearing', 'C').low;
-  return part.where === 'housing' ? Math.max(input.ambientC ?? 20, Math.min(input.caseLimitC ?? bearingC, bearingC)) : bearingC;
 }
 
 function findingsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushThrough'], throughBallsLoadN: number | null, share: number | null): readonly Finding[] {

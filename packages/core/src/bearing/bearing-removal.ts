@@ -1,8 +1,10 @@
 import * as z from 'zod/mini';
 import { temperatureField } from '../quantity/index.js';
 import { candourFields, choiceField, deciding, defineCalculation, findingField, outputNumber, planStep, planStepField, source, spanField, supporting, verdictField, verdictOf, yesNoField, type Finding, type PlanStep, type WorkingStep } from '../result/index.js';
+import { bearingFittingShape } from './bearing-fitting-shape.js';
 import { bearingSeatShape } from './internal/bearing-seat-fields.js';
 import { practiceValue } from './internal/bearing-practice.js';
+import { heatLimitC } from './internal/heat-limit.js';
 import { allAt20C, interferenceOf, ringState } from './internal/race-change.js';
 import { seatProblem, type SeatPart, type SeatProblem } from './internal/seat-parts.js';
 
@@ -10,6 +12,9 @@ const inputField = z.strictObject({
   ...bearingSeatShape,
   isBlindBore: z.optional(yesNoField({ label: 'the bore is blind: nothing reaches behind the bearing' })),
   mustBeReused: z.optional(yesNoField({ label: 'the bearing is to be used again' })),
+  isSealedOrGreased: bearingFittingShape.isSealedOrGreased,
+  hasPolymerCage: bearingFittingShape.hasPolymerCage,
+  caseLimitC: bearingFittingShape.caseLimitC,
   ambientC: z.optional(temperatureField({ label: 'temperature of the workshop', unit: '°C', from: -20, upTo: 50 })),
 });
 
@@ -18,6 +23,7 @@ const seatOutField = z.strictObject({
   isTight: z.boolean().check(z.meta({ label: 'it may be tight', unit: '' })),
   pullForceN: spanField('force to draw the ring off, clean', 'N'),
   freeByHeatC: z.nullable(outputNumber('the outer of the two parts is free when it alone is as warm as this', '°C')),
+  limitC: outputNumber('the outer of the two parts must not pass', '°C'),
 });
 
 const outputField = z.strictObject({
@@ -48,7 +54,7 @@ export const bearingRemoval = defineCalculation({
   output: outputField,
   compute(input): BearingRemovalOutput {
     const problem = seatProblem(input);
-    const seats = [problem.shaft, problem.housing].filter((part) => part !== null).map((part) => seatOf(problem, part, input.ambientC ?? 20));
+    const seats = [problem.shaft, problem.housing].filter((part) => part !== null).map((part) => seatOf(problem, part, input));
     const tight = (where: 'shaft' | 'housing') => seats.some(({ seat, isTight }) => seat === where && isTight);
     const pullBy = tight('shaft') && tight('housing') ? 'both rings' : tight('shaft') ? 'inner ring' : tight('housing') ? 'outer ring' : 'either';
     const findings = findingsOf(seats, pullBy, input);
@@ -69,7 +75,7 @@ function pressureAt(problem: SeatProblem, part: SeatPart, um: number): number {
   return ringState(problem, part, um, allAt20C, { seat: part.seatMaterial.expansionPerK.probable, ring: part.ringMaterial.expansionPerK.probable }).pressureMpa;
 }
 
-function seatOf(problem: SeatProblem, part: SeatPart, ambientC: number): BearingRemovalOutput['seats'][number] {
+function seatOf(problem: SeatProblem, part: SeatPart, input: BearingRemovalInput): BearingRemovalOutput['seats'][number] {
   const { leastUm, mostUm } = interferenceOf(part);
   const mu = practiceValue('friction-pulling-ring', 'Coefficient');
   const force = (um: number) => mu.low * pressureAt(problem, part, um) * Math.PI * part.nominalMm * problem.rings.widthMm;
@@ -78,15 +84,19 @@ function seatOf(problem: SeatProblem, part: SeatPart, ambientC: number): Bearing
     seat: part.where,
     isTight: mostUm > 0,
     pullForceN: { low: force(leastUm), high: force(mostUm) },
-    freeByHeatC: mostUm <= 0 ? null : ambientC + mostUm / (1000 * outer.expansionPerK.low * part.nominalMm),
+    freeByHeatC: mostUm <= 0 ? null : (input.ambientC ?? 20) + mostUm / (1000 * outer.expansionPerK.low * part.nominalMm),
+    // A bearing that is thrown away need not be spared for its cage and seals.
+    limitC: heatLimitC(part.where, input.mustBeReused === true ? input : { caseLimitC: input.caseLimitC, ambientC: input.ambientC, isSealedOrGreased: false }),
   };
 }
 
 function findingsOf(seats: BearingRemovalOutput['seats'], pullBy: BearingRemovalOutput['pullBy'], input: BearingRemovalInput): readonly Finding[] {
   const findings: Finding[] = [];
-  for (const { seat, pullForceN, freeByHeatC } of seats) {
+  for (const { seat, pullForceN, freeByHeatC, limitC } of seats) {
     if (freeByHeatC === null) continue;
-    findings.push(deciding(seat === 'shaft' ? 'inner-ring-draws-off' : 'outer-ring-draws-out', 'good', { lowForceN: pullForceN.low, highForceN: pullForceN.high, freeC: freeByHeatC }, handbook));
+    const numbers = { lowForceN: pullForceN.low, highForceN: pullForceN.high, freeC: freeByHeatC, limitC };
+    const ring = seat === 'shaft' ? 'inner-ring-draws-off' : 'outer-ring-draws-out';
+    findings.push(deciding(freeByHeatC < limitC ? ring : `${ring}-heat-eases`, 'good', numbers, handbook));
   }
   if (input.isBlindBore === true) findings.push(supporting('blind-bore-ways', 'note', {}, source('common-practice', 'practice')));
   if (input.mustBeReused === true && pullBy !== 'either') findings.push(deciding('reuse-only-by-the-tight-ring', 'care', {}, handbook));
@@ -101,7 +111,7 @@ function stepsOf(seats: BearingRemovalOutput['seats'], pullBy: BearingRemovalOut
     planStep('bearing-out-note', {}, handbook, ['makers-manual-first', 'machine-cannot-start']),
     planStep('bearing-out-clean-and-free', {}, handbook, ['circlip-flies', 'eye-protection']),
   ];
-  if (housing?.freeByHeatC != null) steps.push(planStep('bearing-out-heat-case', { warmPartC: housing.freeByHeatC }, handbook, ['seals-out-before-heat', 'solvents-washed-off', 'hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven']));
+  if (housing?.freeByHeatC != null) steps.push(planStep(housing.freeByHeatC < housing.limitC ? 'bearing-out-heat-case' : 'bearing-out-ease-by-heat', { warmPartC: housing.freeByHeatC, limitC: housing.limitC }, handbook, ['seals-out-before-heat', 'solvents-washed-off', 'hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven']));
   if (isBlindBore === true) steps.push(planStep('bearing-out-blind', {}, source('common-practice', 'practice'), ['eye-protection', 'parts-fly-when-free']));
   const by = { 'inner ring': 'bearing-out-pull-inner', 'outer ring': 'bearing-out-pull-outer', 'both rings': 'bearing-out-pull-both', either: 'bearing-out-by-hand' } as const;
   steps.push(planStep(by[pullBy], { forceN: pull }, handbook, pullBy === 'either' ? [] : ['parts-fly-when-free', 'eye-protection', 'push-through-the-tight-ring']));

@@ -65,7 +65,7 @@ function* judgeBearing(workshop: WorkshopFile, machine: Machine, position: Posit
   yield;
   const fitting = tried('bearing-fitting', () => bearingFitting.compute({ ...question, ...given({ isSealedOrGreased, hasPolymerCage, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN }) }));
   yield;
-  const removal = tried('bearing-removal', () => bearingRemoval.compute({ ...question, ...given({ isBlindBore, mustBeReused }) }));
+  const removal = tried('bearing-removal', () => bearingRemoval.compute({ ...question, ...given({ isBlindBore, mustBeReused, isSealedOrGreased, hasPolymerCage, caseLimitC }) }));
   yield;
   const toolsAtHand = workshop.toolsAtHand;
   const driver = tried('bearing-driver', () => bearingDriver.compute({ ...question, ...(toolsAtHand === undefined ? {} : { toolsAtHand }), maximumCandidateCount: 3 }));
