@@ -37,4 +37,13 @@ describe('on paper', () => {
     await expect.poll(() => sheet.evaluate((element) => [getComputedStyle(element).color, getComputedStyle(document.documentElement).backgroundColor])).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
     await context.close();
   });
+
+  it('draws a bearing going in and coming out, beside its seal', async () => {
+    const { page, context } = await bench.open();
+    await openSample(page, 'Crank with its bearing');
+    await page.emulateMedia({ media: 'print' });
+    const drawings = page.locator('.print-sheet seat-bearing-section svg[part=drawing]');
+    await expect.poll(() => drawings.evaluateAll((all) => all.filter((svg) => svg.getBoundingClientRect().width > 0).map((svg) => svg.getAttribute('aria-label') ?? ''))).toEqual(expect.arrayContaining([expect.stringMatching(/The bearing as driven in/u), expect.stringMatching(/Taking the bearing out/u)]));
+    await context.close();
+  });
 });

@@ -99,6 +99,31 @@ describe('machines and positions', () => {
     await context.close();
   });
 
+  it('change places along their shaft by touch and by key; what is open stays open, and undo moves it back', async () => {
+    const { page, context, troubles } = await bench.open({ viewport: { width: 390, height: 844 }, hasTouch: true });
+    await openSample(page, 'Outboard crankshaft');
+    const open = await heading(page);
+    const before = ['crank, flywheel side', 'crank, drive side'];
+    await show(page);
+    await expect.poll(() => positions(page)).toEqual(before);
+    const way = page.getByRole('button', { name: 'Move one place on along the shaft: crank, flywheel side' });
+    await expect.poll(async () => (await way.boundingBox())?.height ?? 0).toBeGreaterThanOrEqual(48);
+    await way.tap();
+    await expect.poll(() => positions(page)).toEqual([...before].reverse());
+    await page.getByRole('status').getByText('Moved: crank, flywheel side.').waitFor();
+    await expect.poll(() => heading(page)).toBe(open);
+    // The way back is under the hand: the same position has the focus, at its other place.
+    await page.getByRole('button', { name: 'Move one place back along the shaft: crank, flywheel side' }).press('Enter');
+    await expect.poll(() => positions(page)).toEqual(before);
+    await undo(page);
+    await expect.poll(() => positions(page)).toEqual([...before].reverse());
+    await undo(page);
+    await expect.poll(() => positions(page)).toEqual(before);
+    await allKept(page);
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
   it.each([[390, 'light'], [390, 'dark'], [1440, 'light'], [1440, 'dark']] as const)('axe finds nothing in them at %i px, %s', async (width, colorScheme) => {
     const { page, context } = await bench.open({ viewport: { width, height: 900 }, colorScheme, bypassCSP: true });
     await openSample(page, 'Outboard crankshaft');

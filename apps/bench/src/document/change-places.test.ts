@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { withMachine, withoutMachine, withoutPosition, withPosition, withShaftRenamed } from './change-places.js';
+import { withMachine, withoutMachine, withoutPosition, withPosition, withPositionsSwapped, withShaftRenamed } from './change-places.js';
 import { outlineOf } from './outline.js';
 import type { Json, JsonObject } from './raw-document.js';
 
@@ -26,6 +26,16 @@ test('a position beside another sits on its shaft and turns as fast, as typed; o
   expect(beside.file).toMatchObject({ machines: [{ hourMeterHours: 'half typed', positions: [{}, { name: 'new position', onShaft: 'pump shaft', running: { speedRpm: '1450 rp' } }, {}] }, {}] });
   const other = withPosition(file, here, 'new position', 'gear shaft');
   expect(names(other.file)[0]).toBe('Bilge pump: pump shaft(motor side, impeller side) gear shaft(new position)');
+});
+
+test('positions change places on their shaft, and what is open stays open', () => {
+  const there = { machine: 0, position: 1 };
+  const swapped = withPositionsSwapped(file, here, there, here);
+  expect(names(swapped.file)[0]).toBe('Bilge pump: pump shaft(impeller side, motor side)');
+  expect(swapped.place).toEqual(there);
+  expect(withPositionsSwapped(swapped.file, here, there, there)).toEqual({ file, place: here });
+  expect(withPositionsSwapped(file, here, there, { machine: 1, position: 0 }).place).toEqual({ machine: 1, position: 0 });
+  expect(withPositionsSwapped(file, here, { machine: 1, position: 0 }, here)).toEqual({ file, place: here });
 });
 
 test('a machine more stands last, and is looked at', () => {

@@ -45,6 +45,16 @@ export function withoutMachine(file: JsonObject, gone: number, open: Place): Cha
   return { file: next, place: gone < open.machine ? { ...open, machine: open.machine - 1 } : open };
 }
 
+/** Two positions of a machine in each other's place; what is open stays open. */
+export function withPositionsSwapped(file: JsonObject, one: Place, other: Place, open: Place): ChangedPlaces {
+  const positions = [...listAt(file, [...machinePath(one), 'positions'])];
+  const [first, second] = [positions[one.position], positions[other.position]];
+  if (one.machine !== other.machine || first === undefined || second === undefined) return { file, place: open };
+  [positions[one.position], positions[other.position]] = [second, first];
+  const isOpen = (place: Place) => open.machine === place.machine && open.position === place.position;
+  return { file: changed(file, one.machine, positions), place: isOpen(one) ? other : isOpen(other) ? one : open };
+}
+
 /** The shaft of that name under another one, for every position on it. */
 export function withShaftRenamed(file: JsonObject, machine: number, from: string, to: string): JsonObject {
   return changed(file, machine, listAt(file, ['machines', machine, 'positions']).map((position) => (isObject(position) && shaftNameOf(position) === from ? (withValue(position, ['onShaft'], to === '' ? undefined : to) ?? position) : position)));

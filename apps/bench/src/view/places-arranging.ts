@@ -51,10 +51,10 @@ export class PlacesArranging {
     return this.panel({ document, place, news: this.news }, {
       change: (path, value) => { this.actions.change(path, value); },
       say: (news) => { this.say(news); },
-      rearrange: (next, news) => {
+      rearrange: (next, news, focus = `position-${next.place.machine}-${next.place.position}`) => {
         this.actions.rearrange(next);
         this.say(news);
-        void this.host.updateComplete.then(() => { this.host.querySelector<HTMLInputElement>(`#position-${next.place.machine}-${next.place.position}`)?.focus(); });
+        void this.host.updateComplete.then(() => { this.host.querySelector<HTMLElement>(`#${focus}`)?.focus(); });
       },
       open: (to) => {
         this.close();

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { withMachine, withoutMachine, withoutPosition, withPosition, withShaftRenamed, type ChangedPlaces } from '../document/change-places.js';
+import { withMachine, withoutMachine, withoutPosition, withPosition, withPositionsSwapped, withShaftRenamed, type ChangedPlaces } from '../document/change-places.js';
 import { outlineOf, type MachineOutline, type PositionOutline, type ShaftOutline } from '../document/outline.js';
 import { machinePath, positionPath, type Place } from '../document/places.js';
 import type { Json, JsonObject, Path } from '../document/raw-document.js';
@@ -16,8 +16,8 @@ interface PlacesState {
 interface PlacesActions {
   /** One entry is typed anew. */
   change(path: Path, value: Json | undefined): void;
-  /** Machines or positions came, went or were renamed together. */
-  rearrange(next: ChangedPlaces, news: string): void;
+  /** Machines or positions came, went, changed places or were renamed together; `focus` names the element to go on from, else it is the name of the open position. */
+  rearrange(next: ChangedPlaces, news: string, focus?: string): void;
   say(news: string): void;
   open(place: Place): void;
   close(): void;
@@ -61,18 +61,28 @@ function shaftOf({ name, positions }: ShaftOutline, at: number, machine: Machine
   return html`<div class="shaft">
     ${machine.shafts.length < 2 && name === '' ? nothing : nameField(`shaft-${machine.machine}-${at}`, words.places.shaft, name, rename, 'when left')}
     ${shaftLine(positions)}
-    <ol class="places">${positions.map((position, i) => positionOf(position, i + 1, state, actions))}</ol>
+    <ol class="places">${positions.map((position, i) => positionOf(position, i, positions, state, actions))}</ol>
     ${last === undefined ? nothing : html`<button type="button" class="plain" @click=${() => { actions.rearrange(withPosition(document, last.place, words.places.newPosition), words.places.added.replace('{name}', words.places.newPosition)); }}>+ ${words.places.addPosition}</button>`}
   </div>`;
 }
 
-function positionOf({ place, name }: PositionOutline, number: number, state: PlacesState, actions: PlacesActions): TemplateResult {
+function positionOf({ place, name }: PositionOutline, at: number, onShaft: readonly PositionOutline[], state: PlacesState, actions: PlacesActions): TemplateResult {
   const isOpen = place.machine === state.place.machine && place.position === state.place.position;
   const shown = name === '' ? words.places.unnamed : name;
+  const moveButton = (way: 'before' | 'behind', neighbour: PositionOutline | undefined) => {
+    const move = () => {
+      if (neighbour === undefined) return;
+      const { place: to } = neighbour;
+      // One goes on from where the position is now, the same way if there is one.
+      actions.rearrange(withPositionsSwapped(state.document, place, to, state.place), words.places.moved.replace('{name}', shown), `move-${way}-${to.machine}-${to.position}`);
+    };
+    return onShaft.length < 2 ? nothing : html`<button type="button" class="plain" id="move-${way}-${place.machine}-${place.position}" aria-label="${words.places[way]}: ${shown}" aria-disabled=${neighbour === undefined ? 'true' : 'false'} @click=${move}>${way === 'before' ? '↑' : '↓'}</button>`;
+  };
   return html`<li aria-current=${isOpen ? 'true' : 'false'}>
-    ${nameField(`position-${place.machine}-${place.position}`, `${words.bar.position} ${number}`, name, (typed) => { actions.change([...positionPath(place), 'name'], typed); })}
+    ${nameField(`position-${place.machine}-${place.position}`, `${words.bar.position} ${at + 1}`, name, (typed) => { actions.change([...positionPath(place), 'name'], typed); })}
     <p class="ways">
       ${isOpen ? html`<span class="quiet">${words.places.isOpen}</span>` : html`<button type="button" class="plain" aria-label="${words.places.open}: ${shown}" @click=${() => { actions.open(place); }}>${words.places.open}</button>`}
+      ${moveButton('before', onShaft[at - 1])}${moveButton('behind', onShaft[at + 1])}
       <button type="button" class="plain" aria-label="${words.remove}: ${shown}" @click=${() => { remove(withoutPosition(state.document, place, state.place), name, actions); }}>${words.remove}</button>
     </p>
   </li>`;
