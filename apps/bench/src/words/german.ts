@@ -266,7 +266,7 @@ export const german: BenchWords = {
   out: {
     'drill and screw': '{drillMm} bohren auf einem Kreis von {holeCircleMm}, Anschlag bei {stopMm}; {screwCount} Schrauben',
     'push out from inside': 'Von innen auspressen',
-    'pull on the rim': 'Am Rand aushaken; nicht bohren',
+    'pull on the rim': 'Mit dem Haken am Rand ziehen; nicht bohren',
   },
   in: { flush: 'bündig', shoulder: 'auf der Schulter', depth: 'bei {depthMm}', gauge: 'Messen: {lowMm} bis {highMm}', noDriver: 'kein Werkzeug gefunden' },
   turned: 'auf Maß gedreht',

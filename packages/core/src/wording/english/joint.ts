@@ -26,8 +26,8 @@ export const jointWords = {
     'comes-free-by-heat': { says: 'With the hub at {hubFreeC} and the shaft still cold it comes free (limit {hubLimitC}).', todo: 'Heat fast and evenly, and pull at once.' },
     'does-not-come-free-by-heat': { says: 'Heat alone does not free it: the hub would need {hubFreeC}, its limit is {hubLimitC}.' },
     'heat-limit-unknown': { says: 'The hub would come free at {hubFreeC}; how hot it may be made is not known.' },
-    'joint-slips': { says: 'It slips: the load is {slipRatio} of what it holds.', todo: 'Take a tighter or longer fit, or a key.' },
-    'joint-holds-load': { says: 'It holds: the load is {slipRatio} of the slipping load at low friction.' },
+    'joint-slips': { says: 'It slips: the load is {slipRatio} times what it holds.', todo: 'Take a tighter or longer fit, or a key.' },
+    'joint-holds-load': { says: 'It holds: the load is {slipRatio} times the slipping load at low friction.' },
   },
   notChecked: {
     'edge-pressure': 'Pressure at the ends of the hub: it is higher than the mean where the shaft stands out.',

@@ -191,7 +191,7 @@ export const sealWords = {
     'bore-mouth-takes-seal': { says: 'The mouth of the bore ({mouthMm}) takes the largest seal ({sealMostMm}).' },
     'bore-mouth-too-tight': { says: 'The mouth of the bore ({mouthMm}) is smaller than the seal can be ({sealMostMm}): it may shave or tilt at the start.', todo: 'Break the edge by hand without burr; {chamferLowMm} long is usual. Keep the chips out.' },
     'bore-too-shallow': { says: 'The bore is {depthMm} deep; the seal is {widthMm} wide and does not go in to where it should end.', todo: 'A narrower seal of the same diameters, or one that may stand out.' },
-    'bore-depth-tight': { says: 'The bore ({depthMm}) leaves {spareMm} behind the seal; 0.3 mm are asked for.' },
+    'bore-depth-tight': { says: 'The bore ({depthMm}) leaves {spareMm} behind the seal; {leastSpareMm} is asked for.' },
     'bore-deep-enough': { says: 'The bore is deep enough: {depthMm} for a width of {widthMm}.' },
     'runout-over': { says: 'The shaft runs out by {runoutMm}; {limitMm} is the outer limit.', todo: 'Look at the bearing before blaming the seal.' },
     'runout-over-recommended': { says: 'The shaft runs out by {runoutMm}; {limitMm} is recommended.', todo: 'Look at the bearing.' },

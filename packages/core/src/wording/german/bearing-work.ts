@@ -55,7 +55,7 @@ export const germanBearingWorkWords: SameWords<typeof bearingWorkWords> = {
     'bearing-out-blind': 'Sackbohrung: Innenauszieher hinter den Ring, oder dahinter Fett einbringen und einen eng passenden Dorn als Kolben eintreiben.',
     'bearing-out-pull-inner': 'Am Innenring abziehen, mit bis zu {forceN}, und mehr, wo es festgerostet ist.',
     'bearing-out-pull-outer': 'Am Außenring ausziehen oder ausdrücken, mit bis zu {forceN}, und mehr, wo es festgerostet ist.',
-    'bearing-out-pull-both': 'Beide Ringe sitzen fest: zuerst das Gehäuse erwärmt abnehmen, dann am Innenring von der Welle abziehen, mit bis zu {forceN}.',
+    'bearing-out-pull-both': 'Beide Ringe sitzen fest: zuerst das Gehäuse erwärmt abnehmen, dann am Innenring von der Welle abziehen, mit bis zu {forceN}, und mehr, wo es festgerostet ist.',
     'bearing-out-by-hand': 'Es gleitet: von Hand herausnehmen.',
     'bearing-out-look-at-seats': 'Beide Sitze ansehen: Blank gelaufene Streifen und Rost zeigen, dass ein Ring gewandert ist. Messen.',
     'bearing-in-compare': 'Das neue Lager mit dem alten vergleichen: Bezeichnung, Lagerluft, Dichtungen, Breite. Bis zum Einbau verpackt lassen.',

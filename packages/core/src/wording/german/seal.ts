@@ -194,7 +194,7 @@ export const germanSealWords: SameWords<typeof sealWords> = {
     'bore-mouth-takes-seal': { says: 'Die Mündung der Bohrung ({mouthMm}) nimmt den größten Ring ({sealMostMm}) auf.' },
     'bore-mouth-too-tight': { says: 'Die Mündung der Bohrung ({mouthMm}) ist kleiner, als der Ring sein kann ({sealMostMm}): Er kann beim Ansetzen abscheren oder verkanten.', todo: 'Die Kante von Hand gratfrei brechen; üblich sind {chamferLowMm} Länge. Späne fernhalten.' },
     'bore-too-shallow': { says: 'Die Bohrung ist {depthMm} tief; der Ring ist {widthMm} breit und geht nicht bis dorthin, wo er enden soll.', todo: 'Ein schmalerer Ring gleicher Durchmesser, oder einer, der überstehen darf.' },
-    'bore-depth-tight': { says: 'Die Bohrung ({depthMm}) lässt {spareMm} hinter dem Ring; verlangt sind 0,3 mm.' },
+    'bore-depth-tight': { says: 'Die Bohrung ({depthMm}) lässt {spareMm} hinter dem Ring; verlangt sind {leastSpareMm}.' },
     'bore-deep-enough': { says: 'Die Bohrung ist tief genug: {depthMm} bei einer Breite von {widthMm}.' },
     'runout-over': { says: 'Der Rundlauf der Welle weicht um {runoutMm} ab; {limitMm} ist die äußerste Grenze.', todo: 'Das Lager ansehen, bevor der Dichtring beschuldigt wird.' },
     'runout-over-recommended': { says: 'Der Rundlauf der Welle weicht um {runoutMm} ab; empfohlen sind {limitMm}.', todo: 'Das Lager ansehen.' },
