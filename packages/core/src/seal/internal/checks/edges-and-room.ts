@@ -58,7 +58,9 @@ const room: Check = ({ situation }) => {
   const { bore, seal, seat } = situation;
   if (bore?.depthMm === undefined) return { findings: [], notChecked: ['bore-depth'] };
   const seatDepthMm = seat?.kind === 'depth' ? seat.depthMm : 0;
-  const numbers = { depthMm: bore.depthMm, widthMm: seal.widthMm, spareMm: bore.depthMm - seal.widthMm - seatDepthMm };
+  // Settled to a millionth: 7.3 less 7 is 0.3, and 9.1 less 7 less 2.1 nothing.
+  const spareMm = Math.round((bore.depthMm - seal.widthMm - seatDepthMm) * 1e6) / 1e6;
+  const numbers = { depthMm: bore.depthMm, widthMm: seal.widthMm, spareMm };
   const { low: leastSpareMm, source: rule } = sealLimit('bore-spare-depth', 'Mm');
   if (numbers.spareMm < 0) return { findings: [deciding('bore-too-shallow', 'care', numbers, plainGeometry)] };
   if (numbers.spareMm < leastSpareMm && seat?.kind !== 'flush') return { findings: [supporting('bore-depth-tight', 'note', { ...numbers, leastSpareMm }, rule)] };
