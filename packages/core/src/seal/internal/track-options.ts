@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { chooseFit } from '../../joint/index.js';
+import { snapMm } from '../../quantity/index.js';
 import { CalculationError, choiceField, deciding, findingField, outputNumber, plainGeometry, plainMechanics, source, supporting, verdictField, verdictOf, type Finding } from '../../result/index.js';
 import { surfaceLimits } from '../../tables/generated/surface-limits.js';
 import { markAt } from '../../tables/table.js';
@@ -60,12 +61,13 @@ export function movedOptions(place: TrackPlace): readonly TrackOption[] {
 function moved({ situation, oldDepthMm }: TrackPlace, kind: 'lip further out' | 'lip further in', moveMm: number): TrackOption {
   const { bore, seal, clearBehindMm, shaft } = situation;
   if (oldDepthMm === null) return trackOption(kind, [deciding('track-needs-old-depth', 'unknown', {}, plainGeometry, 'oldDepthMm')], { moveMm });
-  const newDepthMm = oldDepthMm + moveMm;
+  const newDepthMm = snapMm(oldDepthMm + moveMm);
+  const endMm = snapMm(newDepthMm + seal.widthMm);
   const isOut = moveMm < 0;
   const endsOnShoulder = bore?.innerEnd === 'shoulder';
   const numbers = { moveMm, newDepthMm, ...(isOut && endsOnShoulder ? { spacerMm: -moveMm } : {}) };
   const lengthMm = Math.abs(moveMm);
-  const seatedMm = bore?.depthMm === undefined ? null : Math.min(newDepthMm + seal.widthMm, bore.depthMm) - Math.max(newDepthMm, 0);
+  const seatedMm = bore?.depthMm === undefined ? null : Math.min(endMm, bore.depthMm) - Math.max(newDepthMm, 0);
   if (isOut && newDepthMm < 0) {
     if (seatedMm === null) return trackOption(kind, [deciding('track-move-needs-bore-depth', 'unknown', { lengthMm }, plainGeometry, 'bore.depthMm')], numbers);
     if (seatedMm < seatShare.low * seal.widthMm) return trackOption(kind, [deciding('track-move-leaves-bore', 'bad', { lengthMm, standsOutMm: -newDepthMm, seatedMm: Math.max(0, seatedMm) }, seatShare.source)], numbers);
@@ -73,8 +75,8 @@ function moved({ situation, oldDepthMm }: TrackPlace, kind: 'lip further out' | 
   if (!isOut) {
     if (endsOnShoulder) return trackOption(kind, [deciding('track-move-meets-shoulder', 'bad', { lengthMm }, plainGeometry)], numbers);
     if (bore?.depthMm === undefined) return trackOption(kind, [deciding('track-move-needs-bore-depth', 'unknown', { lengthMm }, plainGeometry, 'bore.depthMm')], numbers);
-    if (newDepthMm + seal.widthMm > bore.depthMm) return trackOption(kind, [deciding('track-move-passes-bore-end', 'bad', { lengthMm, overMm: newDepthMm + seal.widthMm - bore.depthMm }, plainGeometry)], numbers);
-    if (clearBehindMm !== undefined && clearBehindMm - moveMm < spare.low) return trackOption(kind, [deciding('track-move-meets-what-is-behind', 'bad', { lengthMm, clearMm: clearBehindMm }, spare.source)], numbers);
+    if (endMm > bore.depthMm) return trackOption(kind, [deciding('track-move-passes-bore-end', 'bad', { lengthMm, overMm: snapMm(endMm - bore.depthMm) }, plainGeometry)], numbers);
+    if (clearBehindMm !== undefined && snapMm(clearBehindMm - moveMm) < spare.low) return trackOption(kind, [deciding('track-move-meets-what-is-behind', 'bad', { lengthMm, clearMm: clearBehindMm }, spare.source)], numbers);
   }
   const track = situation.wearTrack?.fromFaceMm;
   const onShaft = track === undefined ? undefined : (shaft?.obstacles ?? []).find(({ fromMm, lengthMm: long = 0 }) => -(track + moveMm) >= fromMm - 1 && -(track + moveMm) <= fromMm + long + 1);
@@ -116,7 +118,7 @@ export function regrind({ situation, shaftMm }: TrackPlace): TrackOption {
   const kind = 'regrind and smaller seal';
   const depthMm = situation.wearTrack?.depthMm;
   if (depthMm === undefined) return trackOption(kind, [deciding('regrind-needs-groove-depth', 'unknown', {}, plainGeometry, 'wearTrack.depthMm')]);
-  const cleanMm = shaftMm - 2 * depthMm;
+  const cleanMm = snapMm(shaftMm - 2 * depthMm);
   const newShaftMm = smallerSealShaftsMm(situation.seal).find((mm) => mm <= cleanMm);
   if (newShaftMm === undefined) return trackOption(kind, [deciding('no-smaller-seal-in-bore', 'bad', { outsideMm: situation.seal.outsideMm, cleanMm }, standardSizeSource)]);
   return trackOption(kind, [deciding('regrind-takes-smaller-seal', 'care', { newShaftMm, outsideMm: situation.seal.outsideMm, removedMm: shaftMm - newShaftMm }, standardSizeSource)], ground(newShaftMm));

@@ -1,3 +1,4 @@
+import { snapMm } from '../../../quantity/index.js';
 import { deciding, outsideTable, plainGeometry, source, supporting, type Assumption, type Finding } from '../../../result/index.js';
 import { housingChamfer } from '../../../tables/generated/housing-chamfer.js';
 import { shaftLeadIn } from '../../../tables/generated/shaft-lead-in.js';
@@ -59,7 +60,7 @@ const room: Check = ({ situation }) => {
   if (bore?.depthMm === undefined) return { findings: [], notChecked: ['bore-depth'] };
   const seatDepthMm = seat?.kind === 'depth' ? seat.depthMm : 0;
   // Settled to a millionth: 7.3 less 7 is 0.3, and 9.1 less 7 less 2.1 nothing.
-  const spareMm = Math.round((bore.depthMm - seal.widthMm - seatDepthMm) * 1e6) / 1e6;
+  const spareMm = snapMm(bore.depthMm - seal.widthMm - seatDepthMm);
   const numbers = { depthMm: bore.depthMm, widthMm: seal.widthMm, spareMm };
   const { low: leastSpareMm, source: rule } = sealLimit('bore-spare-depth', 'Mm');
   if (numbers.spareMm < 0) return { findings: [deciding('bore-too-shallow', 'care', numbers, plainGeometry)] };
