@@ -68,7 +68,7 @@ function page() {
 
 Made by \`npm run mutation\`; do not edit. The sources of a room are changed on purpose, one place at a time (a comparison turned, a term left out, a condition made always true), and the tests of that room must fail. What survives is either harmless, and the reason stands beside it, or a gap.
 
-- Tried against the unit tests beside the sources, and those laws and recomputations that exercise the room (\`tests/mutation/rooms.mjs\`); laws with 4 cases each, always the same ones. The exhaustive and the slow ones, the published values, golden sheets and the twenty positions are not counted in: they catch more.
+- Tried against the unit tests beside the sources, the laws about the room, the published values, the recomputation, the examples of the docs, the whole sheets as reviewed, and positions with their verdicts (\`tests/mutation/rooms.mjs\`); laws with 4 cases each, always the same ones. Single tests that take over 0.7 s are not counted in: they catch more. Rows measured before 2026-11-27 went without published values, recomputation, sheets and positions.
 - Not changed: the generated tables (data; laws and the ledger prove every cell), the re-exports, and texts. A text that means something is a member of a closed union, so that the compiler refuses any other; the rest are labels, units and sentences, which the word tests read.
 - What is built once on loading (schemas, labels, lists) is left out by the tool's \`ignoreStatic\`: such a change would ask for all tests anew each time. Left-out places are counted in the last column, with texts after the stroke.
 - In brackets: of the noticed ones those that ran into the time limit (an endless loop); of the survivors those where no test of the room comes by.

@@ -2,7 +2,7 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { CalculationError } from '@seatwright/core/result';
 import type { ShelfCandidate, ShelfMatchOutput, Situation } from '@seatwright/core/seal';
-import { markedFinding, wordFor, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { fill, markedFinding, wordFor, writeValue, type WritingStyle } from '@seatwright/core/wording';
 import { PageElement } from '../page-element.js';
 import { words } from '../words/index.js';
 import { sentences } from '../words/sentences.js';
@@ -38,7 +38,7 @@ export class BenchShelf extends PageElement {
   private ranked(result: ShelfMatchOutput): TemplateResult {
     const { rowCount, suitsCount, suitsWithCareCount, cannotTellCount, doesNotSuitCount, badRowCount } = result;
     const counts = { rowCount, suitsCount, suitsWithCareCount, cannotTellCount, doesNotSuitCount, badRowCount };
-    return html`<p role="status">${words.shelf.counts.replace(/\{(\w+)\}/gu, (_, name: keyof typeof counts) => String(counts[name]))}</p>
+    return html`<p role="status">${fill(words.shelf.counts, counts, sentences, this.writing)}</p>
       ${result.candidates.length === 0 ? html`<p>${words.shelf.none}</p>` : html`<ul class="shelf-rows">${result.candidates.map((row) => this.candidate(row))}</ul>`}
       ${result.nearMisses.length === 0 ? nothing : html`<h4>${words.shelf.near}</h4><ul class="shelf-near">${result.nearMisses.map((miss) => html`<li>${nameOf(miss)}: ${words.shelf.shaft} ${this.off(miss.shaftOffMm)}, ${words.shelf.outside} ${this.off(miss.outsideOffMm)}</li>`)}</ul>`}
       ${result.badRows.length === 0 ? nothing : html`<h4>${words.shelf.skipped}</h4><ul class="shelf-near">${result.badRows.map(({ code, line, column, received }) => html`<li>${(sentences.findings[code]?.says ?? code).replace(/\{(\w+)\}/gu, (whole, name: string) => String({ line, column: wordFor(column, sentences), received }[name] ?? whole))}</li>`)}</ul>`}
@@ -94,7 +94,7 @@ function nameOf({ id, line }: { readonly id: string; readonly line: number }): s
 
 function sizeOf({ shaftMm, outsideMm, widthMm, construction, lipMaterial, pieceCount, place }: ShelfCandidate, writing: WritingStyle): string {
   const sizes = [shaftMm, outsideMm, widthMm].map((mm) => writeValue('sizeMm', mm, writing)).join(' × ');
-  const more = [construction === null ? '' : wordFor(construction, sentences), lipMaterial ?? '', pieceCount === null ? '' : words.shelf.pieces.replace('{count}', String(pieceCount)), place];
+  const more = [construction === null ? '' : wordFor(construction, sentences), lipMaterial ?? '', pieceCount === null ? '' : fill(words.shelf.pieces, { pieceCount }, sentences, writing), place];
   return [sizes, ...more.filter((text) => text !== '')].join(', ');
 }
 
