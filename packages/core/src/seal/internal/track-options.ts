@@ -61,14 +61,16 @@ export function movedOptions(place: TrackPlace): readonly TrackOption[] {
 function moved({ situation, oldDepthMm }: TrackPlace, kind: 'lip further out' | 'lip further in', moveMm: number): TrackOption {
   const { bore, seal, clearBehindMm, shaft } = situation;
   if (oldDepthMm === null) return trackOption(kind, [deciding('track-needs-old-depth', 'unknown', {}, plainGeometry, 'oldDepthMm')], { moveMm });
-  const newDepthMm = snapMm(oldDepthMm + moveMm);
-  const endMm = snapMm(newDepthMm + seal.widthMm);
   const isOut = moveMm < 0;
+  const newDepthMm = oldDepthMm + moveMm;
+  // Compared as settled to a millionth: 2.3 less 2 is 0.3.
+  const endMm = snapMm(newDepthMm + seal.widthMm);
+  const standsOut = isOut && snapMm(newDepthMm) < 0;
   const endsOnShoulder = bore?.innerEnd === 'shoulder';
   const numbers = { moveMm, newDepthMm, ...(isOut && endsOnShoulder ? { spacerMm: -moveMm } : {}) };
   const lengthMm = Math.abs(moveMm);
   const seatedMm = bore?.depthMm === undefined ? null : Math.min(endMm, bore.depthMm) - Math.max(newDepthMm, 0);
-  if (isOut && newDepthMm < 0) {
+  if (standsOut) {
     if (seatedMm === null) return trackOption(kind, [deciding('track-move-needs-bore-depth', 'unknown', { lengthMm }, plainGeometry, 'bore.depthMm')], numbers);
     if (seatedMm < seatShare.low * seal.widthMm) return trackOption(kind, [deciding('track-move-leaves-bore', 'bad', { lengthMm, standsOutMm: -newDepthMm, seatedMm: Math.max(0, seatedMm) }, seatShare.source)], numbers);
   }
@@ -82,7 +84,7 @@ function moved({ situation, oldDepthMm }: TrackPlace, kind: 'lip further out' | 
   const onShaft = track === undefined ? undefined : (shaft?.obstacles ?? []).find(({ fromMm, lengthMm: long = 0 }) => -(track + moveMm) >= fromMm - 1 && -(track + moveMm) <= fromMm + long + 1);
   if (onShaft !== undefined) return trackOption(kind, [deciding('track-move-lands-on-part', 'bad', { lengthMm, part: onShaft.kind }, plainGeometry)], numbers);
   const findings: Finding[] = [deciding(isOut ? (endsOnShoulder ? 'track-left-by-spacer' : 'track-left-outward') : 'track-left-inward', 'good', { lengthMm, newDepthMm }, trackMoveSource)];
-  if (isOut && newDepthMm < 0) findings.push(supporting('track-move-stands-out', 'care', { standsOutMm: -newDepthMm }, seatShare.source));
+  if (standsOut) findings.push(supporting('track-move-stands-out', 'care', { standsOutMm: -newDepthMm }, seatShare.source));
   if (!isOut && clearBehindMm === undefined) findings.push(supporting('track-move-room-behind-unknown', 'care', { lengthMm }, plainGeometry));
   return trackOption(kind, findings, numbers);
 }
