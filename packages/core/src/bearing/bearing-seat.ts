@@ -1,5 +1,5 @@
 import { verdictOf, defineCalculation } from '../result/index.js';
-import { fitAtTemperature } from '../tolerance/index.js';
+import { warmFit } from '../tolerance/index.js';
 import { bearingSeatField, bearingSeatOutputField, type BearingSeatInput, type BearingSeatOutput } from './internal/bearing-seat-fields.js';
 import { clearanceGroups } from './internal/bearing-choices.js';
 import { clearanceAfter, clearanceShift, middleState, preloadProbability, type ClearanceShift } from './internal/clearance-states.js';
@@ -80,10 +80,8 @@ function axialGrowthOf(problem: SeatProblem, lengthMm: number | undefined): Bear
   const { shaft, housing } = problem;
   if (lengthMm === undefined || shaft === null || housing === null) return null;
   const { housingC, shaftC } = middleState(problem.running);
-  return fitAtTemperature.compute({
+  const parts = {
     nominalMm: housing.nominalMm,
-    hole: { lowerMm: housing.nominalMm, upperMm: housing.nominalMm },
-    shaft: { lowerMm: housing.nominalMm, upperMm: housing.nominalMm },
     holeMaterial: housing.given.seat,
     shaftMaterial: shaft.given.seat,
     holeTemperatureC: housingC,
@@ -91,5 +89,8 @@ function axialGrowthOf(problem: SeatProblem, lengthMm: number | undefined): Bear
     lengthMm,
     materials: [...problem.materials],
     curvePointCount: 2,
-  }).axialGrowthUm;
+  };
+  // Only the growth along the shaft is asked for: no deviation takes part in it.
+  const noDeviation = { lowerUm: 0, upperUm: 0 };
+  return warmFit(parts, { hole: noDeviation, shaft: noDeviation }).axialGrowthUm;
 }

@@ -12,3 +12,4 @@ export { isInchFitDesignation, parseInchFitDesignation, type InchFitDesignation 
 export { parseZoneDesignation, type ZoneDesignation } from './parse-zone-designation.js';
 export { partDeviations, partLimitsField, type PartDeviations, type PartLimits } from './part-limits-field.js';
 export { toleranceZone, type ToleranceZone, type ToleranceZoneInput } from './tolerance-zone.js';
+export { warmFit, type FitDeviations, type WarmFitInput } from './warm-fit.js';

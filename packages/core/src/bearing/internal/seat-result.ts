@@ -1,4 +1,5 @@
-import { fitAtTemperature } from '../../tolerance/index.js';
+import type { Span } from '../../result/index.js';
+import { partDeviations, warmFit } from '../../tolerance/index.js';
 import type { SeatResult } from './bearing-seat-fields.js';
 import { practiceValue } from './bearing-practice.js';
 import { middleState } from './clearance-states.js';
@@ -11,20 +12,19 @@ import type { SeatPart, SeatProblem, Temperatures } from './seat-parts.js';
  */
 export function seatResult(problem: SeatProblem, part: SeatPart, radialLoadN: number | undefined): SeatResult {
   const { where, nominalMm, seat, ring, given } = part;
-  const limits = (from: number, to: number) => ({ lowerMm: nominalMm + from / 1000, upperMm: nominalMm + to / 1000 });
+  const deviations = (of: 'hole' | 'shaft', span: Span) => partDeviations({ lowerMm: nominalMm + span.low / 1000, upperMm: nominalMm + span.high / 1000 }, nominalMm, of);
   const middle = middleState(problem.running);
   const isShaft = where === 'shaft';
-  const fit = fitAtTemperature.compute({
+  const of = {
     nominalMm,
-    hole: isShaft ? limits(ring.low, ring.high) : limits(seat.low, seat.high),
-    shaft: isShaft ? limits(seat.low, seat.high) : limits(ring.low, ring.high),
     holeMaterial: isShaft ? given.ring : given.seat,
     shaftMaterial: isShaft ? given.seat : given.ring,
     holeTemperatureC: isShaft ? middle.innerC : middle.housingC,
     shaftTemperatureC: isShaft ? middle.shaftC : middle.outerC,
     materials: [...problem.materials],
     curvePointCount: 2,
-  });
+  };
+  const fit = warmFit(of, { hole: deviations('hole', isShaft ? ring : seat), shaft: deviations('shaft', isShaft ? seat : ring) });
   const { leastUm, mostUm } = interferenceOf(part);
   const states = (state: Temperatures) => [leastUm, mostUm].flatMap((um) => pairsOf(part).map((perK) => ringState(problem, part, um, state, perK)));
   const cold = states(allAt20C);
