@@ -69,6 +69,8 @@ const camelCase = (id) => id.replace(/-([a-z0-9])/g, (_, letter) => letter.toUpp
 const sha256 = (text) => createHash('sha256').update(text).digest('hex');
 const quote = (text) => `'${text.replaceAll('\\', '\\\\').replaceAll("'", "\\'").replaceAll('\n', '\\n')}'`;
 const hasUnit = (column) => unitSuffixes.some((suffix) => column.endsWith(suffix) && column.length > suffix.length) || /^(ratio|factor|count)$/.test(column);
+/** A letter for each of the few values of a column; `packages/core/src/tables/among.ts` reads them. */
+const placeLetters = 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ';
 const isPlainNumber = (text) => /^-?(0|[1-9]\d*)(\.\d+)?$/.test(text);
 
 /** Reads and checks one table. Problems are pushed as sentences; the table is null when its shape is broken. */
@@ -265,7 +267,7 @@ function columnType({ kind, values, allowed }) {
   return `readonly (${allowed.map(quote).join(' | ')})[]`;
 }
 
-/** The values of a column in TypeScript: one by one, or as runs of the same value where that is much shorter. */
+/** The values of a column in TypeScript: one by one, as runs of the same value, or by their places in a list of the few that there are; whichever is shortest. */
 function listText(texts) {
   const plain = `[${texts.join(', ')}]`;
   const runs = [];
@@ -274,7 +276,10 @@ function listText(texts) {
     if (last?.text === text) last.count += 1;
     else runs.push({ text, count: 1 });
   }
-  const short = `runs([${runs.map(({ text, count }) => `[${text}, ${count}]`).join(', ')}])`;
+  const inRuns = `runs([${runs.map(({ text, count }) => (count === 1 ? text : `[${text}, ${count}]`)).join(', ')}])`;
+  const different = [...new Set(texts)];
+  const byPlace = `among([${different.join(', ')}], '${texts.map((text) => placeLetters[different.indexOf(text)]).join('')}')`;
+  const short = different.length <= placeLetters.length && byPlace.length < inRuns.length ? byPlace : inRuns;
   return short.length < 0.6 * plain.length ? short : plain;
 }
 
@@ -317,6 +322,7 @@ function tableModule({ id, room, sidecar, columns, cellMarks, rowCount }) {
     '',
   ];
   if (lines.some((line) => line.includes(': runs(['))) lines.splice(2, 0, "import { runs } from '../runs.js';");
+  if (lines.some((line) => line.includes(': among(['))) lines.splice(2, 0, "import { among } from '../among.js';");
   return lines.join('\n');
 }
 

@@ -1,5 +1,6 @@
 // Generated from reference/bearing/bearing-practice.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { among } from '../among.js';
 import { runs } from '../runs.js';
 
 /** Single values that seats and clearances of bearings are judged with (source bearing-handbook-reprints; held as: page). */
@@ -39,20 +40,20 @@ export const bearingPractice: {
   rowCount: 21,
   columns: {
     name: ['race-of-ball-bearing', 'race-of-roller-bearing', 'smoothing-ground-seat', 'smoothing-turned-seat', 'interference-lost-to-load', 'interference-lost-to-heavy-load', 'inner-ring-hotter', 'ring-stress-usual', 'interference-usual', 'load-light-up-to', 'load-normal-up-to', 'friction-pressing-ring', 'friction-pulling-ring', 'brinell-load-share', 'axial-over-radial-static', 'retaining-gap-bearing', 'sleeve-wall-bearing', 'heating-limit-bearing', 'dry-ice', 'heating-limit-polymer-cage', 'cold-limit-bearing'],
-    lowMm: runs([[null, 2], [2, 1], [3, 1], [null, 12], [2, 1], [null, 4]]),
-    highMm: runs([[null, 15], [0.15, 1], [3, 1], [null, 4]]),
+    lowMm: among([null, 2, 3], 'aabcaaaaaaaaaaaabaaaa'),
+    highMm: runs([[null, 15], 0.15, 3, [null, 4]]),
     lowFactor: [0.2, 0.25, null, null, 0.08, 0.02, null, null, 0.001, 0.06, 0.13, null, null, 1, 0.5, null, null, null, null, null, null],
     highFactor: runs([[null, 21]]),
-    lowCoefficient: runs([[null, 11], [0.12, 1], [0.18, 1], [null, 8]]),
+    lowCoefficient: runs([[null, 11], 0.12, 0.18, [null, 8]]),
     highCoefficient: runs([[null, 21]]),
-    lowK: runs([[null, 6], [5, 1], [null, 14]]),
-    highK: runs([[null, 6], [10, 1], [null, 14]]),
-    lowMpa: runs([[null, 7], [127, 1], [null, 13]]),
-    highMpa: runs([[null, 7], [130, 1], [null, 13]]),
-    lowC: runs([[null, 17], [120, 1], [-78, 1], [93, 1], [-54, 1]]),
-    rowSource: runs([['bearing-handbook-reprints', 2], ['japanese-bearing-handbook', 2], ['bearing-handbook-reprints', 1], ['japanese-bearing-handbook', 1], ['bearing-handbook-reprints', 7], ['iso-76-2006', 2], ['common-practice', 2], ['bearing-maintenance-guide', 1], ['general-memory', 1], ['bearing-handbook-reprints', 2]]),
+    lowK: runs([[null, 6], 5, [null, 14]]),
+    highK: runs([[null, 6], 10, [null, 14]]),
+    lowMpa: runs([[null, 7], 127, [null, 13]]),
+    highMpa: runs([[null, 7], 130, [null, 13]]),
+    lowC: runs([[null, 17], 120, -78, 93, -54]),
+    rowSource: among(['bearing-handbook-reprints', 'japanese-bearing-handbook', 'iso-76-2006', 'common-practice', 'bearing-maintenance-guide', 'general-memory'], 'aabbabaaaaaaaccddefaa'),
     clause: ['fitting surface pressure: average groove diameters', 'average raceway diameters', '10.3.3', '10.3.3', 'fits and internal clearances, formula 9.1', '10.3.2', 'needle bearings, formula 29', 'largest hoop stress of the ring', 'largest interference', 'light: P ≤ 0.06 C', 'normal: P ≤ 0.13 C', 'press-in and pull-off force', 'press-in and pull-off force', 'largest static load of a ball bearing: 0.0001 of the ball diameter', 'axial load counted as P0 = 0.6 Fr + 0.5 Fa', '', '', 'bearings heating', 'temperature of dry ice', 'temperature guidelines for installation', 'temperature guidelines for installation'],
-    held: ['page', 'memory', 'page', 'page', 'page', 'page', 'page', 'memory', 'memory', 'page', 'page', 'page', 'page', 'memory', 'memory', 'practice', 'practice', 'page', 'memory', 'page', 'page'],
+    held: among(['page', 'memory', 'practice'], 'abaaaaabbaaaabbccabaa'),
   },
   marks: {
   },

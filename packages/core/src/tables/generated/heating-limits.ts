@@ -1,5 +1,6 @@
 // Generated from reference/joint/heating-limits.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { among } from '../among.js';
 
 /** How hot a part may be made for joining (source din-7190-2001; held as: memory). */
 export const heatingLimits: {
@@ -32,8 +33,8 @@ export const heatingLimits: {
     material: ['steel-c20', 'steel-c45', 'steel-100cr6', 'gjs500', 'aluminium', 'magnesium', 'sealed'],
     lowC: [350, 300, 120, 350, 120, 120, 80],
     highC: [350, 300, 120, 350, 170, 170, 100],
-    rowSource: ['din-7190-2001', 'din-7190-2001', 'bearing-maintenance-guide', 'din-7190-2001', 'materials-handbooks', 'materials-handbooks', 'materials-handbooks'],
-    held: ['memory', 'memory', 'page', 'memory', 'memory', 'memory', 'memory'],
+    rowSource: among(['din-7190-2001', 'bearing-maintenance-guide', 'materials-handbooks'], 'aabaccc'),
+    held: among(['memory', 'page'], 'aabaaaa'),
   },
   marks: {
   },

@@ -1,5 +1,6 @@
 // Generated from reference/tolerance/iso-286-1-standard-tolerances.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { among } from '../among.js';
 import { runs } from '../runs.js';
 
 /** Standard tolerance grades IT01 to IT18 (source iso-286-1-2010; held as: page). */
@@ -78,10 +79,10 @@ export const iso2861StandardTolerances: {
     it18Um: [1400, 1800, 2200, 2700, 3300, 3900, 4600, 5400, 6300, 7200, 8100, 8900, 9700, 11000, 12500, 14000, 16500, 19500, 23000, 28000, 33000],
   },
   marks: {
-    it1Um: runs([['page', 17], ['memory', 2], ['computed', 1], ['memory', 1]]),
+    it1Um: runs([['page', 17], ['memory', 2], 'computed', 'memory']),
     it2Um: runs([['page', 16], ['computed', 5]]),
-    it3Um: runs([['page', 16], ['computed', 2], ['memory', 1], ['computed', 1], ['memory', 1]]),
-    it4Um: runs([['page', 16], ['computed', 4], ['memory', 1]]),
+    it3Um: among(['page', 'computed', 'memory'], 'aaaaaaaaaaaaaaaabbcbc'),
+    it4Um: runs([['page', 16], ['computed', 4], 'memory']),
     it14Um: runs([['page', 16], ['computed', 5]]),
     it15Um: runs([['page', 16], ['computed', 5]]),
     it17Um: runs([['page', 16], ['computed', 5]]),

@@ -34,7 +34,7 @@ export const lipPressure: {
     set: ['din-3760', 'din-3760', 'din-3760', 'rma', 'rma', 'rma', 'tribology-handbook', 'tribology-handbook', 'jis', 'gost'],
     speedOverMps: [0, 2.8, 3.15, 0, 5.1, 10.2, null, null, null, 0],
     speedUpToMps: [2.8, 3.15, 5.6, 5.1, 10.2, 40, null, null, null, 20],
-    speedMaxRpm: [1000, 2000, 3000, null, null, null, null, null, null, null],
+    speedMaxRpm: runs([1000, 2000, 3000, [null, 7]]),
     shaftOverMm: [null, null, null, null, null, null, 0, 75, 6, null],
     shaftUpToMm: [null, null, null, null, null, null, 75, 500, 480, null],
     pressureMaxMpa: [0.05, 0.035, 0.02, 0.048, 0.035, 0.021, 0.06, 0.03, 0.03, 0.05],

@@ -1,5 +1,6 @@
 // Generated from reference/seal/lip-speed.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { among } from '../among.js';
 import { runs } from '../runs.js';
 
 /** Speed limits of lips (source tribology-handbook-b23; held as: page). */
@@ -31,11 +32,11 @@ export const lipSpeed: {
   rowCount: 10,
   columns: {
     material: ['any', 'any', 'NBR', 'FKM', 'NBR', 'HNBR', 'ACM', 'VMQ', 'EPDM', 'PTFE'],
-    shaftOverMm: [0, null, 75, null, null, null, null, null, null, null],
-    shaftUpToMm: runs([[35, 1], [null, 9]]),
+    shaftOverMm: runs([0, null, 75, [null, 7]]),
+    shaftUpToMm: runs([35, [null, 9]]),
     speedMaxMps: [null, 15, 15, 38, 14, 20, 20, 38, 15, 30],
-    speedMaxRpm: runs([[8000, 1], [null, 9]]),
-    rowSource: ['tribology-handbook-b23', 'seal-selection-article-2018', 'tribology-handbook-b23', 'seal-trade-pages', 'general-memory', 'general-memory', 'general-memory', 'general-memory', 'general-memory', 'general-memory'],
+    speedMaxRpm: runs([8000, [null, 9]]),
+    rowSource: among(['tribology-handbook-b23', 'seal-selection-article-2018', 'seal-trade-pages', 'general-memory'], 'abacdddddd'),
     held: runs([['page', 4], ['memory', 6]]),
   },
   marks: {

@@ -1,5 +1,6 @@
 // Generated from reference/seal/lip-temperature.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { among } from '../among.js';
 import { runs } from '../runs.js';
 
 /** Temperatures of lip rubbers (source tribology-handbook-b23; held as: page). */
@@ -30,10 +31,10 @@ export const lipTemperature: {
   rowCount: 12,
   columns: {
     material: ['NBR', 'NBR', 'HNBR', 'ACM', 'ACM', 'VMQ', 'VMQ', 'FKM', 'FKM', 'EPDM', 'EPDM', 'PTFE'],
-    kind: ['rubber-limit', 'working', 'rubber-limit', 'rubber-limit', 'working', 'rubber-limit', 'working', 'rubber-limit', 'working', 'rubber-limit', 'working', 'working'],
+    kind: among(['rubber-limit', 'working'], 'abaababababb'),
     minC: [-40, -40, -25, -25, -20, -60, -70, -20, -30, -40, -40, -70],
     maxC: [125, 100, 140, 150, 130, 225, 200, 250, 200, null, 150, 200],
-    rowSource: ['japanese-seal-handbook', 'tribology-handbook-b23', 'japanese-seal-handbook', 'japanese-seal-handbook', 'tribology-handbook-b23', 'japanese-seal-handbook', 'tribology-handbook-b23', 'japanese-seal-handbook', 'tribology-handbook-b23', 'japanese-seal-handbook', 'general-memory', 'general-memory'],
+    rowSource: among(['japanese-seal-handbook', 'tribology-handbook-b23', 'general-memory'], 'abaabababacc'),
     held: runs([['page', 10], ['memory', 2]]),
   },
   marks: {

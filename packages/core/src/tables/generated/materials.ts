@@ -1,5 +1,6 @@
 // Generated from reference/material/materials.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { among } from '../among.js';
 import { runs } from '../runs.js';
 
 /** Elastic, thermal and strength data of metals and plastics (source materials-handbooks; held as: page). */
@@ -57,7 +58,7 @@ export const materials: {
   columns: {
     id: ['steel-c45', 'steel-c20', 'steel-100cr6', 'ss304', 'ss440c', 'gjl250', 'gjs500', 'al-a380', 'al-alsi9cu3', 'al-6061-t6', 'al-7075-t6', 'al-a356-t6', 'mg-az91d', 'bronze-c932', 'bronze-c861', 'brass-cuzn30', 'brass-cuzn39pb3', 'ti-6al4v', 'cu-etp', 'pvc-u', 'pe-hd', 'pp', 'abs', 'pa6', 'pom-c', 'peek', 'ptfe'],
     name: ['Carbon steel C45 / 1040', 'Carbon steel C22 / 1020', 'Bearing steel 100Cr6 / 52100', 'Stainless steel 304', 'Stainless steel 440C', 'Grey cast iron GJL-250 / G3000', 'Ductile iron GJS-500 / 80-55-06', 'Aluminium die casting A380', 'Aluminium AlSi9Cu3(Fe) EN AC-46000', 'Aluminium 6061-T6', 'Aluminium 7075-T6', 'Aluminium A356-T6', 'Magnesium AZ91D', 'Bearing bronze C93200', 'Manganese bronze C86100', 'Brass CuZn30 C26000', 'Free-cutting brass C36000 / CuZn39Pb3', 'Titanium Ti-6Al-4V', 'Copper C11000', 'PVC-U rigid', 'PE-HD', 'PP homopolymer', 'ABS', 'PA6 cast', 'POM copolymer', 'PEEK unfilled', 'PTFE'],
-    class: runs([['steel', 3], ['stainless', 2], ['iron', 2], ['aluminium', 5], ['magnesium', 1], ['copper-alloy', 4], ['titanium', 1], ['copper-alloy', 1], ['plastic', 8]]),
+    class: among(['steel', 'stainless', 'iron', 'aluminium', 'magnesium', 'copper-alloy', 'titanium', 'plastic'], 'aaabbccdddddeffffgfhhhhhhhh'),
     condition: ['hot rolled', 'hot rolled', 'through hardened 60-67 HRC', 'annealed', 'annealed row; hardened in service', 'as cast', 'as cast', 'as cast', 'as die cast', 'T6', 'T6', 'T6 cast', 'die cast', 'sand cast', 'cast', 'cold worked', 'half hard', 'annealed', 'cold worked H04', 'extruded', '', '', 'extrusion / medium impact', 'dry', '', '', ''],
     youngsModulusGpa: [207, 207, 203, 193, 200, 102, 168, 71, 71, 69, 71, 72.4, 45, 100, 103, 101, 97, 114, 115, 3, 1.08, 1.35, 2.4, 2.62, 3, 3.7, 0.5],
     youngsModulusMinGpa: [null, null, 203, null, null, 90, 164, null, 70, 68.9, 71, null, null, null, 103, 100, 97, 114, 115, 2.41, null, 1.14, null, 2.4, 2.9, 3.5, 0.4],
@@ -70,23 +71,23 @@ export const materials: {
     yieldMinMpa: [290, 210, null, null, 450, null, null, 159, null, 255, null, 164, 97, null, 331, 75, 125, 830, 69, 40.7, 26, 31, null, 45, null, 70, 13.8],
     yieldMaxMpa: [490, 350, null, null, 1900, null, null, 160, null, 276, null, 207, 160, null, 345, 435, 310, 1103, 310, 44.8, 33, 37.2, null, 85, null, 105, 15.2],
     yieldCondition: ['0.2 % proof, hot rolled minimum', 'hot rolled minimum', 'compressive design use; from hardened ball data', 'annealed', 'annealed', 'brittle; use tensile strength', 'as cast minimum', 'as die cast', 'EN 1706 minimum', 'T6', 'T6', 'sand cast 356.0-T6', 'die cast', 'sand cast', 'cast', 'H04', 'half hard', 'annealed minimum', 'H04', 'tensile yield', 'tensile yield', 'tensile yield', 'tensile yield', 'tensile yield dry', 'tensile strength', 'tensile', 'tensile yield'],
-    tensileMpa: runs([[null, 5], [207, 1], [null, 21]]),
+    tensileMpa: runs([[null, 5], 207, [null, 21]]),
     densityKgPerM3: [7850, 7850, 7830, 8000, 7700, 7190, 7240, 2710, 2750, 2710, 2780, 2690, 1810, 8930, 8830, 8500, 8500, 4430, 8890, 1390, 959, 905, 1050, 1160, 1410, 1310, 2170],
     maxServiceC: [null, null, 120, 870, 390, null, null, null, null, 150, 120, 150, 120, 230, null, null, null, 400, null, 60, 80, 100, 93, 99, 93, 250, 260],
-    rowSource: runs([['materials-handbooks', 8], ['general-memory', 1], ['materials-handbooks', 12], ['callister-app-b', 1], ['materials-handbooks', 5]]),
+    rowSource: among(['materials-handbooks', 'general-memory', 'callister-app-b'], 'aaaaaaaabaaaaaaaaaaaacaaaaa'),
   },
   marks: {
-    youngsModulusGpa: ['page', 'page', 'page', 'page', 'page', 'computed', 'page', 'page', 'memory', 'page', 'page', 'page', 'page', 'memory', 'page', 'page', 'memory', 'page', 'page', 'memory', 'page', 'computed', 'page', 'page', 'page', 'memory', 'page'],
-    youngsModulusMinGpa: runs([['page', 8], ['memory', 1], ['page', 7], ['memory', 1], ['page', 10]]),
-    youngsModulusMaxGpa: runs([['page', 8], ['memory', 1], ['page', 7], ['memory', 1], ['page', 10]]),
-    poissonRatio: ['page', 'page', 'memory', 'page', 'page', 'memory', 'memory', 'page', 'memory', 'page', 'page', 'memory', 'page', 'memory', 'page', 'page', 'memory', 'page', 'page', 'page', 'page', 'memory', 'page', 'page', 'memory', 'memory', 'page'],
-    expansionUmPerMK: runs([['page', 8], ['memory', 1], ['page', 10], ['memory', 3], ['page', 3], ['memory', 2]]),
-    expansionMinUmPerMK: runs([['page', 8], ['memory', 1], ['page', 16], ['memory', 1], ['page', 1]]),
-    expansionMaxUmPerMK: runs([['page', 8], ['memory', 1], ['page', 18]]),
-    yieldMpa: runs([['page', 8], ['memory', 1], ['page', 6], ['memory', 2], ['page', 3], ['memory', 1], ['page', 2], ['memory', 1], ['page', 3]]),
-    yieldMinMpa: runs([['page', 15], ['memory', 2], ['page', 3], ['memory', 1], ['page', 2], ['memory', 1], ['page', 3]]),
-    yieldMaxMpa: runs([['page', 4], ['memory', 1], ['page', 10], ['memory', 2], ['page', 3], ['memory', 1], ['page', 2], ['memory', 1], ['page', 3]]),
-    densityKgPerM3: ['page', 'page', 'page', 'page', 'page', 'page', 'computed', 'page', 'memory', 'page', 'page', 'memory', 'page', 'memory', 'page', 'page', 'memory', 'page', 'memory', 'page', 'memory', 'page', 'page', 'page', 'page', 'memory', 'page'],
-    maxServiceC: ['page', 'page', 'page', 'memory', 'page', 'page', 'page', 'page', 'page', 'memory', 'memory', 'memory', 'memory', 'memory', 'page', 'page', 'page', 'memory', 'page', 'memory', 'memory', 'memory', 'page', 'page', 'page', 'memory', 'memory'],
+    youngsModulusGpa: among(['page', 'computed', 'memory'], 'aaaaabaacaaaacaacaacabaaaca'),
+    youngsModulusMinGpa: among(['page', 'memory'], 'aaaaaaaabaaaaaaabaaaaaaaaaa'),
+    youngsModulusMaxGpa: among(['page', 'memory'], 'aaaaaaaabaaaaaaabaaaaaaaaaa'),
+    poissonRatio: among(['page', 'memory'], 'aabaabbabaababaabaaaabaabba'),
+    expansionUmPerMK: among(['page', 'memory'], 'aaaaaaaabaaaaaaaaaabbbaaabb'),
+    expansionMinUmPerMK: among(['page', 'memory'], 'aaaaaaaabaaaaaaaaaaaaaaaaba'),
+    expansionMaxUmPerMK: runs([['page', 8], 'memory', ['page', 18]]),
+    yieldMpa: among(['page', 'memory'], 'aaaaaaaabaaaaaabbaaabaabaaa'),
+    yieldMinMpa: among(['page', 'memory'], 'aaaaaaaaaaaaaaabbaaabaabaaa'),
+    yieldMaxMpa: among(['page', 'memory'], 'aaaabaaaaaaaaaabbaaabaabaaa'),
+    densityKgPerM3: among(['page', 'computed', 'memory'], 'aaaaaabacaacacaacacacaaaaca'),
+    maxServiceC: among(['page', 'memory'], 'aaabaaaaabbbbbaaababbbaaabb'),
   },
 };

@@ -1,5 +1,6 @@
 // Generated from reference/bearing/oil-cleanliness.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { among } from '../among.js';
 
 /** Contamination factor by cleanliness and mean diameter (source iso-281-2007; held as: memory). */
 export const oilCleanliness: {
@@ -27,9 +28,9 @@ export const oilCleanliness: {
   sha256: '80f7cedae6cbc9def7f2f29e02ebb7aea4cbd3b169daf8281e341e6f0abb3d0e',
   rowCount: 14,
   columns: {
-    level: ['extreme cleanliness', 'extreme cleanliness', 'high cleanliness', 'high cleanliness', 'normal cleanliness', 'normal cleanliness', 'slight contamination', 'slight contamination', 'typical contamination', 'typical contamination', 'severe contamination', 'severe contamination', 'very severe contamination', 'very severe contamination'],
-    fromMm: [0, 100, 0, 100, 0, 100, 0, 100, 0, 100, 0, 100, 0, 100],
-    belowMm: [100, null, 100, null, 100, null, 100, null, 100, null, 100, null, 100, null],
+    level: among(['extreme cleanliness', 'high cleanliness', 'normal cleanliness', 'slight contamination', 'typical contamination', 'severe contamination', 'very severe contamination'], 'aabbccddeeffgg'),
+    fromMm: among([0, 100], 'ababababababab'),
+    belowMm: among([100, null], 'ababababababab'),
     lowFactor: [1, 1, 0.6, 0.8, 0.5, 0.6, 0.3, 0.4, 0.1, 0.2, 0, 0, 0, 0],
     highFactor: [1, 1, 0.8, 0.9, 0.6, 0.8, 0.5, 0.6, 0.3, 0.4, 0.1, 0.1, 0, 0],
   },

@@ -1,5 +1,6 @@
 // Generated from reference/seal/press-fit-allowance.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { among } from '../among.js';
 import { runs } from '../runs.js';
 
 /** Allowance of the seal outside over the nominal bore (source iso-6194-1-2007; held as: page). */
@@ -32,13 +33,13 @@ export const pressFitAllowance: {
   rowCount: 47,
   columns: {
     set: runs([['iso-6194-1', 17], ['din-3760', 18], ['rma-metric', 12]]),
-    construction: runs([['metal-case', 7], ['rubber-covered', 6], ['rubber-covered-ribbed', 4], ['metal-case', 6], ['rubber-covered', 6], ['rubber-covered-ribbed', 6], ['metal-case', 6], ['rubber-covered', 6]]),
-    overMm: [0, 50, 80, 120, 180, 300, 440, 0, 50, 80, 120, 180, 300, 80, 120, 180, 300, 0, 50, 80, 120, 180, 300, 0, 50, 80, 120, 180, 300, 0, 50, 80, 120, 180, 300, 0, 50, 80, 120, 180, 300, 0, 50, 80, 120, 180, 300],
-    upToMm: [50, 80, 120, 180, 300, 440, 500, 50, 80, 120, 180, 300, 440, 120, 180, 300, 440, 50, 80, 120, 180, 300, 500, 50, 80, 120, 180, 300, 500, 50, 80, 120, 180, 300, 500, 50, 80, 120, 180, 300, 400, 50, 80, 120, 180, 300, 400],
-    allowanceMinMm: [0.08, 0.09, 0.1, 0.12, 0.15, 0.2, 0.2, 0.15, 0.2, 0.2, 0.25, 0.25, 0.3, 0.2, 0.25, 0.25, 0.3, 0.1, 0.13, 0.15, 0.18, 0.2, 0.23, 0.15, 0.2, 0.2, 0.25, 0.25, 0.3, 0.2, 0.25, 0.25, 0.3, 0.3, 0.35, 0.08, 0.09, 0.1, 0.12, 0.2, 0.2, 0.15, 0.2, 0.2, 0.25, 0.3, 0.3],
-    allowanceMaxMm: [0.2, 0.23, 0.25, 0.28, 0.35, 0.45, 0.45, 0.3, 0.35, 0.35, 0.45, 0.45, 0.55, 0.45, 0.5, 0.55, 0.65, 0.2, 0.23, 0.25, 0.28, 0.3, 0.35, 0.3, 0.35, 0.35, 0.45, 0.45, 0.55, 0.4, 0.45, 0.45, 0.55, 0.55, 0.65, 0.2, 0.23, 0.25, 0.28, 0.35, 0.45, 0.3, 0.35, 0.35, 0.45, 0.45, 0.55],
-    outOfRoundMaxMm: [0.18, 0.25, 0.3, 0.4, null, null, null, 0.25, 0.35, 0.5, 0.65, 0.8, 1, 0.5, 0.65, 0.8, 1, 0.25, 0.35, 0.5, 0.65, 0.8, 1, 0.25, 0.35, 0.5, 0.65, 0.8, 1, 0.25, 0.35, 0.5, 0.65, 0.8, 1, 0.18, 0.25, 0.3, null, null, null, 0.25, 0.35, 0.5, null, null, null],
-    held: runs([['page', 6], ['memory', 1], ['page', 6], ['memory', 4], ['page', 12], ['memory', 6], ['page', 12]]),
+    construction: among(['metal-case', 'rubber-covered', 'rubber-covered-ribbed'], 'aaaaaaabbbbbbccccaaaaaabbbbbbccccccaaaaaabbbbbb'),
+    overMm: among([0, 50, 80, 120, 180, 300, 440], 'abcdefgabcdefcdefabcdefabcdefabcdefabcdefabcdef'),
+    upToMm: among([50, 80, 120, 180, 300, 440, 500, 400], 'abcdefgabcdefcdefabcdegabcdegabcdegabcdehabcdeh'),
+    allowanceMinMm: among([0.08, 0.09, 0.1, 0.12, 0.15, 0.2, 0.25, 0.3, 0.13, 0.18, 0.23, 0.35], 'abcdeffeffgghfgghciejfkeffgghfgghhlabcdffeffghh'),
+    allowanceMaxMm: among([0.2, 0.23, 0.25, 0.28, 0.35, 0.45, 0.3, 0.55, 0.5, 0.65, 0.4], 'abcdeffgeeffhfihjabcdgegeeffhkffhhjabcdefgeeffh'),
+    outOfRoundMaxMm: among([0.18, 0.25, 0.3, 0.4, null, 0.35, 0.5, 0.65, 0.8, 1], 'abcdeeebfghijghijbfghijbfghijbfghijabceeebfgeee'),
+    held: among(['page', 'memory'], 'aaaaaabaaaaaabbbbaaaaaaaaaaaabbbbbbaaaaaaaaaaaa'),
   },
   marks: {
   },

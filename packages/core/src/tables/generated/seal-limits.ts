@@ -1,5 +1,6 @@
 // Generated from reference/seal/seal-limits.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
+import { among } from '../among.js';
 import { runs } from '../runs.js';
 
 /** Single limits and spans for a seal, its track and its bore (source common-practice; held as: practice). */
@@ -43,24 +44,24 @@ export const sealLimits: {
   rowCount: 26,
   columns: {
     name: ['track-hardness', 'track-hardness-fast', 'lead-angle', 'runout', 'runout-recommended', 'offset', 'edge-radius', 'edge-radius-dust-lip', 'bore-chamfer-angle', 'bore-spare-depth', 'bearing-share', 'lip-rise', 'case-thickness', 'case-yield', 'friction-pushing-in', 'friction-holding', 'sleeve-wall', 'retaining-gap', 'lip-rise-dust-lip', 'friction-torque-fkm', 'friction-torque-nbr', 'friction-power-short', 'track-sleeve-wall', 'track-move', 'half-rubber-metal-share', 'rubber-cover'],
-    lowMm: [null, null, null, null, null, null, 0.6, 1, null, 0.3, null, null, 0.8, null, null, null, 2, null, null, null, null, null, 0.25, 1, null, 0.5],
-    highMm: [null, null, null, 0.25, 0.13, 0.25, null, null, null, null, null, null, 1.2, null, null, null, 3, 0.15, null, null, null, null, 0.28, null, null, 1],
-    lowDeg: runs([[null, 8], [10, 1], [null, 17]]),
-    highDeg: runs([[null, 2], [0.05, 1], [null, 5], [20, 1], [null, 17]]),
-    lowHrc: runs([[45, 1], [55, 1], [null, 24]]),
-    fromMps: runs([[0, 1], [4, 1], [null, 24]]),
-    lowK: runs([[null, 11], [20, 1], [null, 6], [20, 1], [null, 7]]),
-    highK: runs([[null, 11], [50, 1], [null, 14]]),
-    lowMpa: runs([[null, 13], [140, 1], [null, 12]]),
-    highMpa: runs([[null, 13], [280, 1], [null, 12]]),
-    lowCoefficient: runs([[null, 14], [0.1, 1], [0.05, 1], [null, 3], [0.003737, 1], [0.002429, 1], [null, 5]]),
-    highCoefficient: runs([[null, 14], [0.15, 1], [0.1, 1], [null, 10]]),
-    lowFactor: runs([[null, 10], [0.85, 1], [null, 10], [0.00000769, 1], [null, 2], [0.4, 1], [null, 1]]),
-    highFactor: runs([[null, 10], [1, 1], [null, 13], [0.6, 1], [null, 1]]),
+    lowMm: among([null, 0.6, 1, 0.3, 0.8, 2, 0.25, 0.5], 'aaaaaabcadaaeaaafaaaaagcah'),
+    highMm: among([null, 0.25, 0.13, 1.2, 3, 0.15, 0.28, 1], 'aaabcbaaaaaadaaaefaaaagaah'),
+    lowDeg: runs([[null, 8], 10, [null, 17]]),
+    highDeg: runs([[null, 2], 0.05, [null, 5], 20, [null, 17]]),
+    lowHrc: runs([45, 55, [null, 24]]),
+    fromMps: runs([0, 4, [null, 24]]),
+    lowK: among([null, 20], 'aaaaaaaaaaabaaaaaabaaaaaaa'),
+    highK: runs([[null, 11], 50, [null, 14]]),
+    lowMpa: runs([[null, 13], 140, [null, 12]]),
+    highMpa: runs([[null, 13], 280, [null, 12]]),
+    lowCoefficient: runs([[null, 14], 0.1, 0.05, [null, 3], 0.003737, 0.002429, [null, 5]]),
+    highCoefficient: runs([[null, 14], 0.15, 0.1, [null, 10]]),
+    lowFactor: among([null, 0.85, 0.00000769, 0.4], 'aaaaaaaaaabaaaaaaaaaacaada'),
+    highFactor: runs([[null, 10], 1, [null, 13], 0.6, null]),
     lowC: runs([[null, 26]]),
-    rowSource: ['din-3760-1996', 'din-3760-1996', 'rma-os-1', 'rma-os-1', 'seal-handbook-reprints', 'tribology-handbook-b23', 'din-3760-1996', 'din-3760-1996', 'din-3760-1996', 'din-3760-1996', 'din-3760-1996', 'seal-selection-article-2018', 'common-practice', 'en-10130', 'common-practice', 'din-7190-2001', 'common-practice', 'common-practice', 'seal-selection-article-2018', 'iso-tr-14179-1', 'iso-tr-14179-1', 'iso-tr-14179-2', 'general-memory', 'seal-trade-pages', 'common-practice', 'common-practice'],
+    rowSource: among(['din-3760-1996', 'rma-os-1', 'seal-handbook-reprints', 'tribology-handbook-b23', 'seal-selection-article-2018', 'common-practice', 'en-10130', 'din-7190-2001', 'iso-tr-14179-1', 'iso-tr-14179-2', 'general-memory', 'seal-trade-pages'], 'aabbcdaaaaaefgfhffeiijklff'),
     clause: ['shaft hardness', 'shaft hardness', 'lead', 'radial runout', 'radial runout', 'misalignment', 'radius instead of chamfer', 'radius instead of chamfer', 'bore chamfer 10 to 20°', 't2 = b + 0.3', 't1 = 0.85 b', '', '', 'DC01', '', 'steel on aluminium', '', '', 'a dust lip adds more than 20 K', 'seal loss of gear units', 'seal loss of gear units', 'short form of the seal loss', 'wall of a thin repair sleeve', 'lip moved about 1 mm off the track', 'share of the width that is bare metal', ''],
-    held: ['page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'page', 'practice', 'memory', 'practice', 'memory', 'practice', 'practice', 'page', 'memory', 'memory', 'memory', 'memory', 'page', 'practice', 'practice'],
+    held: among(['page', 'practice', 'memory'], 'aaaaaaaaaaaabcbcbbaccccabb'),
   },
   marks: {
   },

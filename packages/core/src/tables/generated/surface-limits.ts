@@ -1,6 +1,6 @@
 // Generated from reference/seal/surface-limits.csv by reference/generate.mjs: do not edit.
 import type { Held } from '../held.js';
-import { runs } from '../runs.js';
+import { among } from '../among.js';
 
 /** Roughness Ra of lip track and bore (source din-3760-1996; held as: page). */
 export const surfaceLimits: {
@@ -31,12 +31,12 @@ export const surfaceLimits: {
   rowCount: 8,
   columns: {
     set: ['din-3760', 'din-3760', 'din-3760', 'jis-b-2402-1', 'jis-b-2402-1', 'rma', 'rma', 'rma'],
-    what: ['shaft-ra', 'bore-ra', 'bore-ra', 'shaft-ra', 'bore-ra', 'shaft-ra', 'bore-ra', 'bore-ra'],
+    what: among(['shaft-ra', 'bore-ra'], 'abbababb'),
     construction: ['', 'rubber-covered', 'metal-case', '', '', '', 'metal-case', 'rubber-covered'],
     lowerUm: [0.2, 1.6, 0.8, 0.1, 1.6, 0.2, null, null],
     upperUm: [0.8, 6.3, 3.2, 0.32, 3.2, 0.43, 2.5, 3.75],
-    rowSource: runs([['din-3760-1996', 3], ['jis-b-2402-1-2013', 2], ['rma-os-1', 3]]),
-    held: ['page', 'page', 'memory', 'page', 'page', 'page', 'page', 'page'],
+    rowSource: among(['din-3760-1996', 'jis-b-2402-1-2013', 'rma-os-1'], 'aaabbccc'),
+    held: among(['page', 'memory'], 'aabaaaaa'),
   },
   marks: {
   },
