@@ -54,6 +54,7 @@ export default defineConfig({
   ],
   resolve: {
     alias: [
+      { find: 'd3-interpolate', replacement: at('./src/charts/interpolate-numbers.ts') },
       { find: /^@seatwright\/core$/, replacement: at('../../packages/core/src/index.ts') },
       { find: /^@seatwright\/core\/registry$/, replacement: at('../../packages/core/src/registry.ts') },
       { find: /^@seatwright\/core\/([a-z]+)$/, replacement: `${at('../../packages/core/src/')}$1/index.ts` },
