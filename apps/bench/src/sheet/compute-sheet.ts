@@ -52,8 +52,7 @@ export function* computeSheet(document: JsonObject, place: Place, sealPart: numb
 /** The working of the same sheet, built when somebody asks for it; null where what explains it is still to be fetched. */
 export function workingOf(document: JsonObject, place: Place, asOfDate: string, output: JobSheetOutput): readonly WorkingStep[] | null {
   if (wholeSheet === null) return null;
-  const { jobSheet } = wholeSheet;
-  return jobSheet.explain(jobSheet.parse(inputOf(document, place, asOfDate)), output);
+  return wholeSheet.jobSheetWorking(inputOf(document, place, asOfDate), output);
 }
 
 function inputOf(document: JsonObject, place: Place, asOfDate: string): { readonly workshop: Json; readonly machine: string; readonly position: string; readonly asOfDate: string } {

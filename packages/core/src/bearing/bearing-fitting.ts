@@ -1,49 +1,10 @@
-import * as z from 'zod/mini';
-import { joiningTemperature } from '../joint/index.js';
-import { candourFields, choiceField, deciding, defineCalculation, findingField, outputNumber, planStep, planStepField, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type PlanStep, type WorkingStep } from '../result/index.js';
-import { bearingFittingShape } from './bearing-fitting-shape.js';
+import { defineCalculation, type WorkingStep } from '../result/index.js';
 import { practiceValue } from './internal/bearing-practice.js';
-import { benchTimeS } from './internal/bench-time.js';
-import { closureOf, heatLimitC } from './internal/heat-limit.js';
-import { allAt20C, interferenceOf, ringState } from './internal/race-change.js';
-import { seatProblem, type SeatPart, type SeatProblem } from './internal/seat-parts.js';
+import { seatProblem } from './internal/seat-parts.js';
+import { inputField, outputField } from './internal/bearing-fitting-fields.js';
+import { handbook, planFitting, pressureOf } from './internal/plan-fitting.js';
 
-const inputField = z.strictObject(bearingFittingShape);
-
-const maybe = (label: string, unit: string) => z.nullable(outputNumber(label, unit));
-
-const wayField = z.strictObject({
-  seat: choiceField(['shaft', 'housing'], { label: 'which seat' }),
-  mostInterferenceUm: outputNumber('largest interference', 'µm'),
-  way: choiceField(['slides', 'heat the bearing', 'heat the case', 'chill too', 'press cold'], { label: 'how it goes together' }),
-  feasible: z.boolean().check(z.meta({ label: 'heat alone gives the gap that was wanted', unit: '' })),
-  warmPartC: outputNumber('temperature of the warm part', '°C'),
-  coldPartC: outputNumber('temperature of the cold part', '°C'),
-  noGapC: outputNumber('temperature at which it just slips over, without any gap', '°C'),
-  limitC: outputNumber('the warm part must not pass', '°C'),
-  gapAtLimitUm: outputNumber('gap at that limit', 'µm'),
-  pushForceN: spanField('force to press it in cold', 'N'),
-  benchTimeS: z.nullable(spanField('time on the bench before it grips, in still air', 's')),
-});
-
-const outputField = z.strictObject({
-  verdict: verdictField,
-  ways: z.readonly(z.array(wayField)),
-  pushThrough: choiceField(['inner ring', 'outer ring', 'both rings', 'either'], { label: 'ring that the driver must push' }),
-  innerDriver: z.strictObject({ insideOverMm: outputNumber('inside over', 'mm'), outsideUpToMm: outputNumber('outside up to', 'mm') }),
-  outerDriver: z.strictObject({ insideOverMm: outputNumber('inside over', 'mm'), outsideUpToMm: outputNumber('outside up to', 'mm') }),
-  throughBallsLoadN: maybe('static load on the balls when pushed through them', 'N'),
-  throughBallsShareRatio: maybe('that over the static load rating', ''),
-  steps: z.readonly(z.array(planStepField)),
-  findings: z.readonly(z.array(findingField)),
-  ...candourFields,
-});
-
-export type BearingFittingInput = z.infer<typeof inputField>;
-export type BearingFittingOutput = z.infer<typeof outputField>;
-type Way = BearingFittingOutput['ways'][number];
-
-const handbook = source('bearing-handbook-reprints', 'page', 'mounting');
+export type { BearingFittingInput, BearingFittingOutput } from './internal/bearing-fitting-fields.js';
 
 /** How a bearing goes in: what must be warm and how warm, what else works where heat is not enough, the force cold, which ring to push.
  * The largest interference counts, before any smoothing. Heat is limited by the bearing (sealed, greased), the case and its alloy.
@@ -59,31 +20,7 @@ export const bearingFitting = defineCalculation({
   summary: 'How a bearing goes in: heat, chill or press, how much, and through which ring',
   input: inputField,
   output: outputField,
-  compute(input): BearingFittingOutput {
-    const problem = seatProblem(input);
-    const seats = [problem.shaft, problem.housing].filter((part) => part !== null);
-    const ways = seats.map((part) => wayOf(problem, part, input));
-    const tight = (where: 'shaft' | 'housing') => ways.find((way) => way.seat === where)?.way !== 'slides' && ways.some((way) => way.seat === where);
-    const pushThrough = tight('shaft') && tight('housing') ? 'both rings' : tight('shaft') ? 'inner ring' : tight('housing') ? 'outer ring' : 'either';
-    const push = Math.max(0, ...ways.map(({ pushForceN }) => pushForceN.high));
-    const throughBallsLoadN = push === 0 ? null : push * practiceValue('axial-over-radial-static', 'Factor').low;
-    const share = throughBallsLoadN === null || input.basicStaticLoadRatingN === undefined ? null : throughBallsLoadN / input.basicStaticLoadRatingN;
-    const { rings } = problem;
-    const findings = findingsOf(ways, pushThrough, throughBallsLoadN, share);
-    return {
-      verdict: verdictOf(findings),
-      ways,
-      pushThrough,
-      innerDriver: { insideOverMm: rings.boreMm, outsideUpToMm: rings.innerRaceMm },
-      outerDriver: { insideOverMm: rings.outerRaceMm, outsideUpToMm: rings.outsideMm },
-      throughBallsLoadN,
-      throughBallsShareRatio: share,
-      steps: stepsOf(ways, pushThrough, input),
-      findings,
-      assumptions: assumptionsOf(problem, input),
-      notChecked: ['heat-lost-on-the-way', 'hardness-after-heating', 'shoulder-and-corner', 'force-to-start-and-tilt'],
-    };
-  },
+  compute: planFitting,
   explain(input, output): readonly WorkingStep[] {
     const problem = seatProblem(input);
     return output.ways.flatMap(({ seat, mostInterferenceUm, noGapC, pushForceN }): readonly WorkingStep[] => {
@@ -99,88 +36,3 @@ export const bearingFitting = defineCalculation({
     });
   },
 });
-
-/** Contact pressure [MPa] of the largest interference, before any smoothing. */
-function pressureOf(problem: SeatProblem, part: SeatPart): number {
-  const whole = { ...part, keptRatio: 1 };
-  return ringState(problem, whole, interferenceOf(part).mostUm, allAt20C, { seat: part.seatMaterial.expansionPerK.probable, ring: part.ringMaterial.expansionPerK.probable }).pressureMpa;
-}
-
-function wayOf(problem: SeatProblem, part: SeatPart, input: BearingFittingInput): Way {
-  const { leastUm, mostUm } = interferenceOf(part);
-  const isShaft = part.where === 'shaft';
-  const ambientC = input.ambientC ?? 20;
-  const warm = isShaft ? part.ringMaterial : part.seatMaterial;
-  const noGapC = mostUm <= 0 ? ambientC : ambientC + mostUm / (1000 * warm.expansionPerK.low * part.nominalMm);
-  const mu = practiceValue('friction-pressing-ring', 'Coefficient');
-  const whole = { ...part, keptRatio: 1 };
-  const state = (um: number) => ringState(problem, whole, um, allAt20C, { seat: part.seatMaterial.expansionPerK.probable, ring: part.ringMaterial.expansionPerK.probable }).pressureMpa;
-  const force = (um: number) => mu.low * state(um) * Math.PI * part.nominalMm * problem.rings.widthMm;
-  const pushForceN = { low: force(leastUm), high: force(mostUm) };
-  const base = { seat: part.where, mostInterferenceUm: mostUm, noGapC, pushForceN };
-  if (mostUm <= 0) return { ...base, way: 'slides', feasible: true, warmPartC: ambientC, coldPartC: ambientC, limitC: ambientC, gapAtLimitUm: -mostUm, benchTimeS: null };
-  const joined = joiningTemperature.compute({
-    jointDiameterMm: part.nominalMm, interferenceUm: mostUm, ambientC,
-    outerMaterial: isShaft ? part.given.ring : part.given.seat,
-    innerMaterial: isShaft ? part.given.seat : part.given.ring,
-    ...(input.slipInGapUm === undefined ? {} : { joiningClearanceUm: input.slipInGapUm }),
-    outerLimitC: heatLimitC(part.where, input),
-    ...(isShaft && closureOf(input) !== 'open' ? { hasSealOrGrease: true } : {}),
-    ...(input.coldestPartC === undefined ? {} : { innerLimitC: Math.min(isShaft ? input.coldestPartC : Math.max(input.coldestPartC, practiceValue('cold-limit-bearing', 'C').low), ambientC) }),
-    materials: [...problem.materials],
-  });
-  const heats = isShaft ? 'heat the bearing' : 'heat the case';
-  const coldPartC = joined.alternativeInnerC ?? joined.innerPartC;
-  // What dry ice does not reach is pressed: liquid nitrogen is no tool of a small workshop.
-  // In a case it is the bearing that is chilled, and it stands less cold than dry ice gives.
-  const coldestC = isShaft ? practiceValue('dry-ice', 'C').low : practiceValue('cold-limit-bearing', 'C').low;
-  const isChillAtHand = joined.alternativeInnerC !== null && coldPartC >= coldestC;
-  const way = joined.feasible ? (joined.innerPartC < ambientC ? 'chill too' : heats) : joined.gapAtLimitUm >= 0 ? heats : isChillAtHand ? 'chill too' : 'press cold';
-  const isHot = way !== 'press cold' && joined.outerPartC > noGapC;
-  return {
-    ...base, way, feasible: joined.feasible, warmPartC: way === 'press cold' ? ambientC : joined.outerPartC, coldPartC: way === 'chill too' ? coldPartC : ambientC,
-    limitC: joined.outerLimitC, gapAtLimitUm: joined.gapAtLimitUm,
-    benchTimeS: isHot && isShaft ? benchTimeS(problem.rings, joined.outerPartC, noGapC, ambientC) : null,
-  };
-}
-
-function findingsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushThrough'], throughBallsLoadN: number | null, share: number | null): readonly Finding[] {
-  const findings: Finding[] = [];
-  for (const { seat, way, feasible, warmPartC, coldPartC, noGapC, limitC, gapAtLimitUm, pushForceN } of ways) {
-    const numbers = { warmPartC, coldPartC, noGapC, limitC, gapUm: Math.abs(gapAtLimitUm), forceN: pushForceN.high };
-    const where = seat === 'shaft' ? 'bearing' : 'case';
-    if (way === 'slides') findings.push(deciding(seat === 'shaft' ? 'inner-ring-slides-on' : 'outer-ring-slides-in', 'good', { gapUm: gapAtLimitUm }, handbook));
-    else if (way === 'press cold') findings.push(deciding(`${where}-heat-is-not-enough`, 'care', numbers, handbook));
-    else if (way === 'chill too') findings.push(deciding(`${where}-heat-and-chill`, 'care', numbers, handbook));
-    else findings.push(deciding(feasible ? `${where}-heat-gives-the-gap` : `${where}-heat-gives-less-gap`, feasible ? 'good' : 'care', numbers, handbook));
-  }
-  if (pushThrough !== 'either') findings.push(supporting(`push-${pushThrough.replace(' ', '-')}`, 'note', {}, handbook));
-  if (share !== null && throughBallsLoadN !== null) findings.push(supporting(share > practiceValue('brinell-load-share', 'Factor').low ? 'balls-would-dent' : 'balls-bear-the-push', 'care', { loadN: throughBallsLoadN, shareRatio: share }, source('iso-76-2006', 'memory', 'static load rating')));
-  else if (throughBallsLoadN !== null) findings.push(supporting('never-through-the-balls', 'care', { loadN: throughBallsLoadN }, handbook));
-  return findings;
-}
-
-function stepsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushThrough'], input: BearingFittingInput): readonly PlanStep[] {
-  const { housingMaterial } = input;
-  const isMagnesium = typeof housingMaterial === 'string' && housingMaterial.startsWith('mg-');
-  const steps: PlanStep[] = [planStep('bearing-in-compare', {}, handbook, ['makers-manual-first'])];
-  const heats = ways.filter(({ way }) => way !== 'slides' && way !== 'press cold');
-  steps.push(planStep('bearing-in-wash-and-dry', {}, handbook, heats.length > 0 ? ['solvents-washed-off'] : []));
-  for (const { seat, way, warmPartC, coldPartC, limitC } of ways) {
-    if (way === 'heat the case' || (way === 'chill too' && seat === 'housing')) steps.push(planStep('bearing-in-heat-case', { warmPartC, limitC }, handbook, ['seals-out-before-heat', 'hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven', ...(isMagnesium ? ['magnesium-burns'] : [])]));
-    if (way === 'heat the bearing' || (way === 'chill too' && seat === 'shaft')) steps.push(planStep(closureOf(input) !== 'open' ? 'bearing-in-heat-sealed' : 'bearing-in-heat-bearing', { warmPartC, limitC }, handbook, ['hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven']));
-    if (way === 'chill too') steps.push(planStep('bearing-in-chill', { coldPartC }, handbook, ['cold-burns', 'cold-gas-smothers']));
-  }
-  if (heats.length > 0) steps.push(planStep('bearing-in-slip-in', {}, handbook, ['join-in-one-go', 'hot-parts-gloves']));
-  for (const { seat, way, pushForceN } of ways) if (way === 'press cold') steps.push(planStep(seat === 'shaft' ? 'bearing-in-press-on' : 'bearing-in-press-into', { forceN: pushForceN.high }, handbook, ['press-straight', 'push-through-the-tight-ring', 'eye-protection']));
-  if (heats.length === 0 && !ways.some(({ way }) => way === 'press cold')) steps.push(planStep('bearing-in-push-by-hand', {}, handbook));
-  steps.push(planStep('bearing-in-hold-while-cooling', {}, handbook, pushThrough === 'either' ? [] : ['push-through-the-tight-ring']), planStep('bearing-in-turn-cold', {}, handbook));
-  return steps;
-}
-
-function assumptionsOf(problem: SeatProblem, input: BearingFittingInput): readonly Assumption[] {
-  const list = [...problem.assumptions];
-  if (closureOf(input) === 'perhaps sealed') list.push({ name: 'suffix-may-mean-seals', value: 'sealed', unit: '', source: source('common-practice', 'practice'), effect: 'how-hot' });
-  if (input.ambientC === undefined) list.push({ name: 'workshop-at-20', value: 20, unit: '°C', source: source('common-practice', 'practice'), effect: 'how-hot' });
-  return list;
-}

@@ -8,3 +8,8 @@ export { bearingRemoval, type BearingRemovalInput, type BearingRemovalOutput } f
 export { seatRepair, type SeatRepairInput, type SeatRepairOutput } from './seat-repair.js';
 export { bearingFittingShape } from './bearing-fitting-shape.js';
 export { bearingSeatShape } from './internal/bearing-seat-fields.js';
+export { explainSeats, judgeSeats } from './internal/judge-seats.js';
+export { planFitting } from './internal/plan-fitting.js';
+export { planRemoval } from './internal/plan-removal.js';
+export { rateLife } from './internal/rate-life.js';
+export { repairSeat } from './internal/repair-seat.js';

@@ -2,11 +2,9 @@ import * as z from 'zod/mini';
 import { temperatureField } from '../quantity/index.js';
 import { defineCalculation, numberField, yesNoField } from '../result/index.js';
 import { situationShape } from '../seal/index.js';
+import { explainDrivers } from './explain-handwork.js';
 import { outputField } from './internal/driver-output.js';
-import { driverNeedOf } from './internal/driver-need.js';
-import { driverWorking } from './internal/driver-working.js';
-import { rankTools } from './internal/rank-tools.js';
-import { searchDrivers, situationIn, stockIn, type DriverInput } from './internal/search-drivers.js';
+import { searchDrivers } from './internal/search-drivers.js';
 import { toolField } from './tool-field.js';
 
 export type { DriverSearchOutput } from './internal/driver-output.js';
@@ -31,8 +29,5 @@ export const driverSearch = defineCalculation({
   input: inputField,
   output: outputField,
   compute: searchDrivers,
-  explain(input: DriverInput) {
-    const need = driverNeedOf(situationIn(input));
-    return driverWorking(need, rankTools(need, stockIn(input)).usable[0] ?? null);
-  },
+  explain: explainDrivers,
 });

@@ -2,9 +2,8 @@ import * as z from 'zod/mini';
 import { lengthField } from '../quantity/index.js';
 import { defineCalculation } from '../result/index.js';
 import { situationShape } from '../seal/index.js';
+import { explainExtraction } from './explain-handwork.js';
 import { outputField } from './internal/extraction-output.js';
-import { extractionOf, type ExtractionInput } from './internal/extraction.js';
-import { extractionWorking } from './internal/extraction-working.js';
 import { planExtraction } from './internal/plan-extraction.js';
 
 export type { ExtractionPlanOutput } from './internal/extraction-output.js';
@@ -26,5 +25,5 @@ export const extractionPlan = defineCalculation({
   input: inputField,
   output: outputField,
   compute: planExtraction,
-  explain: (input: ExtractionInput) => extractionWorking(extractionOf(input)),
+  explain: explainExtraction,
 });

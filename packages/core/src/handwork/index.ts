@@ -2,6 +2,7 @@ export { bearingDriver, type BearingDriverOutput } from './bearing-driver.js';
 export { disputedPoints, type DisputedPointsOutput } from './disputed-points.js';
 export { drawInRod, type DrawInRodInput, type DrawInRodOutput } from './draw-in-rod.js';
 export { driverSearch, type DriverSearchOutput } from './driver-search.js';
+export { explainDrivers, explainExtraction, explainSeating } from './explain-handwork.js';
 export { extractionPlan, type ExtractionPlanOutput } from './extraction-plan.js';
 export { planExtraction } from './internal/plan-extraction.js';
 export { planSeating } from './internal/plan-seating.js';

@@ -1,9 +1,8 @@
 import { defineCalculation } from '../result/index.js';
-import { situationField, type Situation } from '../seal/index.js';
+import { situationField } from '../seal/index.js';
+import { explainSeating } from './explain-handwork.js';
 import { outputField } from './internal/seating-output.js';
 import { planSeating } from './internal/plan-seating.js';
-import { seatingOf } from './internal/seating.js';
-import { seatingWorking } from './internal/seating-working.js';
 
 export type { SeatingPlanOutput } from './internal/seating-output.js';
 
@@ -19,5 +18,5 @@ export const seatingPlan = defineCalculation({
   input: situationField,
   output: outputField,
   compute: planSeating,
-  explain: (situation: Situation) => seatingWorking(seatingOf(situation)),
+  explain: explainSeating,
 });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { jobSheet, jobSheetInSteps } from './job-sheet.js';
+import { jobSheet } from './job-sheet.js';
+import { jobSheetInSteps } from './whole-sheet.js';
 
 const seal = { kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' };
 const sheet = (innerDepthMm: number) =>

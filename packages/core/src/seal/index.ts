@@ -16,6 +16,7 @@ export { lipSpeedLimits, type LipSpeedLimit } from './lip-speed-limits.js';
 export { pressFitAllowanceOf, type PressFitAllowance } from './press-fit-allowance.js';
 export { requirementSetField, requirementSets, type RequirementSet } from './requirement-set.js';
 export { fluids, runningField, type Fluid, type Running } from './running-field.js';
+export { explainSeal } from './explain-seal.js';
 export { sealCheck, type SealCheckOutput } from './seal-check.js';
 export { constructions, holdsByMetal, lipMaterials, sealField, sealShape, type Construction, type LipMaterial, type Seal } from './seal-field.js';
 export { obstacleField, shaftField, type Obstacle, type Shaft } from './shaft-field.js';

@@ -1,6 +1,6 @@
 import { defineCalculation } from '../result/index.js';
-import { explainSealCheck } from './internal/explain-seal-check.js';
-import { contextOf, judgeSeal } from './internal/judge-seal.js';
+import { explainSeal } from './explain-seal.js';
+import { judgeSeal } from './internal/judge-seal.js';
 import { outputField } from './internal/seal-check-output.js';
 import { situationField } from './situation-field.js';
 
@@ -18,5 +18,5 @@ export const sealCheck = defineCalculation({
   input: situationField,
   output: outputField,
   compute: judgeSeal,
-  explain: (situation) => explainSealCheck(contextOf(situation)),
+  explain: explainSeal,
 });

@@ -1,5 +1,5 @@
 import { bearingDriver, type BearingDriverOutput } from '../../handwork/index.js';
-import { bearingFitting, bearingRemoval, bearingSeat, ratingLife, seatRepair, type BearingFittingOutput, type BearingRemovalOutput, type BearingSeatInput, type BearingSeatOutput, type RatingLifeOutput } from '../../bearing/index.js';
+import { explainSeats, judgeSeats, planFitting, planRemoval, rateLife, repairSeat, type BearingFittingOutput, type BearingRemovalOutput, type BearingSeatInput, type BearingSeatOutput, type RatingLifeOutput } from '../../bearing/index.js';
 import { commonPractice, deciding, plainGeometry, supporting, verdictOf, type Finding, type Verdict, type WorkingStep } from '../../result/index.js';
 import type { BearingPart, Machine, Position, WorkshopFile } from '../workshop-file-field.js';
 import { attempt } from './attempt.js';
@@ -61,11 +61,11 @@ function* judgeBearing(workshop: WorkshopFile, machine: Machine, position: Posit
   };
   const { isSealedOrGreased, hasPolymerCage, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN, isBlindBore, mustBeReused } = part;
   const given = <T extends object>(fields: T) => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as Partial<T>;
-  const seat = tried('bearing-seat', () => bearingSeat.compute(question));
+  const seat = tried('bearing-seat', () => judgeSeats(question));
   yield;
-  const fitting = tried('bearing-fitting', () => bearingFitting.compute({ ...question, ...given({ isSealedOrGreased, hasPolymerCage, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN }) }));
+  const fitting = tried('bearing-fitting', () => planFitting({ ...question, ...given({ isSealedOrGreased, hasPolymerCage, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN }) }));
   yield;
-  const removal = tried('bearing-removal', () => bearingRemoval.compute({ ...question, ...given({ isBlindBore, mustBeReused, isSealedOrGreased, hasPolymerCage, caseLimitC }) }));
+  const removal = tried('bearing-removal', () => planRemoval({ ...question, ...given({ isBlindBore, mustBeReused, isSealedOrGreased, hasPolymerCage, caseLimitC }) }));
   yield;
   const toolsAtHand = workshop.toolsAtHand;
   const driver = tried('bearing-driver', () => bearingDriver.compute({ ...question, ...(toolsAtHand === undefined ? {} : { toolsAtHand }), maximumCandidateCount: 3 }));
@@ -84,7 +84,7 @@ function ofBearing(finding: Finding): Finding {
 function repairsOf(question: BearingSeatInput, seat: BearingSeatOutput | null): readonly Finding[] {
   const loose = (['shaft', 'housing'] as const).filter((where) => seat?.findings.some(({ code }) => code === (where === 'shaft' ? 'inner-ring-creeps' : 'outer-ring-creeps')) === true);
   return loose.flatMap((where) => {
-    const repair = attempt(() => seatRepair.compute({ ...question, seat: where }));
+    const repair = attempt(() => repairSeat({ ...question, seat: where }));
     if ('error' in repair) return [];
     return repair.value.options.filter(({ verdict }) => verdict === 'suits' || verdict === 'suits with care').slice(0, 1).flatMap(({ findings }) => findings.slice(0, 1).map(({ code, parameters, source }) => supporting(code, 'note', parameters, source)));
   });
@@ -95,7 +95,7 @@ function lifeOf(machine: Machine, position: Position, boreMm: number | undefined
   if (basicDynamicLoadRatingN === undefined || radialLoadN === undefined || radialLoadN === 0 || speedRpm === undefined || speedRpm === 0) return null;
   const serviceIntervalHours = position.serviceIntervalHours ?? machine.serviceIntervalHours;
   const result = attempt(() =>
-    ratingLife.compute({
+    rateLife({
       basicDynamicLoadRatingN, radialLoadN, speedRpm, ...(boreMm === undefined ? {} : { boreMm }), kind: bearingKind === 'cylindrical-roller' ? 'roller' : 'ball',
       ...(basicStaticLoadRatingN === undefined ? {} : { basicStaticLoadRatingN }),
       ...(serviceIntervalHours === undefined ? {} : { serviceIntervalHours }),
@@ -108,7 +108,7 @@ function lifeOf(machine: Machine, position: Position, boreMm: number | undefined
 export function bearingWorking(workshop: WorkshopFile, position: Position, part: BearingPart): readonly WorkingStep[] {
   const question = bearingQuestion(workshop, position, part);
   if (question === null) return [];
-  const result = attempt(() => bearingSeat.explain(question, bearingSeat.compute(question)));
+  const result = attempt(() => explainSeats(question, judgeSeats(question)));
   return 'value' in result ? result.value : [];
 }
 

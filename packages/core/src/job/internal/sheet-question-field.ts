@@ -9,3 +9,5 @@ export const sheetQuestionField = z.strictObject({
   position: z.optional(textField({ label: 'name of the position' })),
   asOfDate: z.optional(dateField({ label: 'day of the work' })),
 });
+
+export type SheetQuestion = z.infer<typeof sheetQuestionField>;
