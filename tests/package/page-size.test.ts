@@ -2,6 +2,8 @@ import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { expect, test } from 'vitest';
+import { leakWords } from '../../packages/core/src/wording/english/leaks.js';
+import { measuresWords } from '../../packages/core/src/wording/english/measures.js';
 import { root } from './internal/consumer.js';
 
 const dist = join(root, 'apps/bench/dist');
@@ -47,4 +49,11 @@ test('the first load holds nothing heavy', () => {
   const text = files(first).join('\n');
   for (const stranger of ['lusolve', 'createUnit', 'iso-286-1', 'papaparse', 'scaleLinear']) expect(text).not.toContain(stranger);
   expect(files(sealJob).join('\n')).not.toMatch(/iso-5753-1-clearance|ring-stack|Papa/u);
+});
+
+test('what the page keeps no words for, it does not say', () => {
+  const scripts = assets.filter((name) => name.endsWith('.js')).map((name) => readFileSync(join(dist, 'assets', name), 'utf8')).join('\n');
+  const codes = [leakWords, measuresWords].flatMap((words) => Object.values(words).flatMap((group) => Object.keys(group)));
+  expect(codes.length).toBeGreaterThan(100);
+  expect(codes.filter((code) => ['`', '"', "'"].some((quote) => scripts.includes(`${quote}${code}${quote}`)))).toEqual([]);
 });

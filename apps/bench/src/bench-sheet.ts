@@ -128,7 +128,7 @@ export class BenchSheet extends PageElement {
   private bar(): TemplateResult {
     const { keeping, history } = this;
     return sheetBar(
-      { keeping: keeping.state, keepingTold: keeping.told, isUnsaved: keeping.isUnsaved, canUndo: history.canUndo, canRedo: history.canRedo, isInch: valueAt(this.file ?? {}, ['lengthUnit']) === 'in' },
+      { keeping, canUndo: history.canUndo, canRedo: history.canRedo, isInch: valueAt(this.file ?? {}, ['lengthUnit']) === 'in' },
       {
         leave: () => void this.leave(),
         step: (way) => { this.step(way); },

@@ -23,6 +23,7 @@ export class SheetKeeping implements ReactiveController {
   /** The page is about to be loaded anew, and brings the sheet along. */
   private isReloading = false;
   private readonly host: ReactiveControllerHost;
+  private readonly watchers = new Set<() => void>();
   private readonly open: () => OpenSheet;
 
   constructor(host: ReactiveControllerHost, open: () => OpenSheet) {
@@ -38,6 +39,15 @@ export class SheetKeeping implements ReactiveController {
 
   hostDisconnected(): void {
     window.removeEventListener('beforeunload', this.warn);
+  }
+
+  /** Calls `watcher` with each news of the keeping, before the sheet itself is drawn anew. */
+  watch(watcher: () => void): void {
+    this.watchers.add(watcher);
+  }
+
+  unwatch(watcher: () => void): void {
+    this.watchers.delete(watcher);
   }
 
   /** Another sheet is opened, which `sheets` keep from its first change on. */
@@ -57,7 +67,7 @@ export class SheetKeeping implements ReactiveController {
     this.isUnsaved = true;
     this.isReloading = false;
     this.keeper.keep(title, file);
-    this.host.requestUpdate();
+    this.draw();
   }
 
   tryAgain(): void {
@@ -72,7 +82,7 @@ export class SheetKeeping implements ReactiveController {
   /** The sheet was saved as a file. */
   saved(): void {
     this.isUnsaved = false;
-    this.host.requestUpdate();
+    this.draw();
   }
 
   /** Whether leaving the sheet for another would lose what was typed. */
@@ -85,6 +95,11 @@ export class SheetKeeping implements ReactiveController {
     if (state !== 'being kept') this.told = state;
     if (isHindered(state)) this.hold(this.open().file);
     if (state === 'kept' || state === 'kept as a copy') dropFromTab();
+    this.draw();
+  }
+
+  private draw(): void {
+    for (const watcher of this.watchers) watcher();
     this.host.requestUpdate();
   }
 

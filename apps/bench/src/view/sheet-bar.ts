@@ -1,13 +1,11 @@
-import { html, nothing, type TemplateResult } from 'lit';
-import type { KeepingState } from '../keeping/keeper.js';
+import { html, type TemplateResult } from 'lit';
+import type { SheetKeeping } from '../keeping/sheet-keeping.js';
 import { words } from '../words/index.js';
 import { currentLanguage, languages, type Language } from '../words/language.js';
+import './keeping-mark.js';
 
 interface BarState {
-  readonly keeping: KeepingState;
-  /** What was said of it last: a write under way is no news, only a mark. */
-  readonly keepingTold: Exclude<KeepingState, 'being kept'>;
-  readonly isUnsaved: boolean;
+  readonly keeping: SheetKeeping;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
   readonly isInch: boolean;
@@ -26,7 +24,7 @@ interface BarActions {
 export function sheetBar(state: BarState, actions: BarActions): TemplateResult {
   return html`<nav class="bar" aria-label=${words.name}>
     <button type="button" class="brand" @click=${() => { actions.leave(); }} aria-label="${words.name}: ${words.bar.sheets}"><span>${words.name}</span></button>
-    <span class="unsaved"><span role="status">${state.keepingTold === 'untouched' ? (state.isUnsaved ? words.bar.unsaved : '') : words.keeping[state.keepingTold]}</span>${state.keeping === 'being kept' ? html`<span class="under-way" aria-hidden="true"> …</span>` : nothing}</span>
+    <bench-keeping-mark class="unsaved" .keeping=${state.keeping}></bench-keeping-mark>
     ${stepButton('undo', '↶', state.canUndo, actions)}
     ${stepButton('redo', '↷', state.canRedo, actions)}
     ${unitSwitch(state, actions)}

@@ -2,6 +2,7 @@
 export const jobWords = {
   effects: { 'increment-not-given-below-it3': 'the upper limit of holes K to ZC in grades finer than IT3' },
   findings: {
+    'several-seals-answer': { says: 'Two seals in one bore need their own depth each, grease between them, and the hole between them kept open.' },
     'unknown-fields': { says: 'The file has {fieldCount} {fieldCount|field|fields} that this version does not know ({fields}): kept in the file, and not used.' },
     'could-not-compute': { says: 'Part of this could not be computed: {reason}', todo: 'Mend that entry, or look the part up by hand.' },
     'seals-overlap': { says: '"{outer}" at {outerDepthMm} and "{inner}" at {innerDepthMm} would stand in each other by {overlapMm}.', todo: 'Seat the inner one deeper, or take narrower ones.' },

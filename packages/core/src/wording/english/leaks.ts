@@ -22,7 +22,6 @@ export const leakWords = {
     'lip-faces-old-mark': { says: "The maker's drawing and the way the old one sat beat the rule, if the old one was original and held." },
     'lip-faces-purged-hub': { says: 'Greased hubs in mud are often fitted lip outward, so that old grease is pushed out past the lip and takes the dirt along.' },
     'lip-faces-two-stroke': { says: 'A crank seal of a two-stroke meets pressure and suction in turn: single lips face the crankcase, and only a test both ways proves them.' },
-    'several-seals-answer': { says: 'Two seals in one bore need their own depth each, grease between them, and the hole between them kept open.' },
     'several-seals-hole-between': { says: 'A drain or vent hole between two seals must stay open: covered, leak and pressure are not seen and lift a lip.' },
     'several-seals-grease-between': { says: 'Workshop manuals: grease between double lips, so that the outer one does not run dry.' },
     'several-seals-back-to-back': { says: 'Back to back they part two fluids; the same way round the second waits for the first to fail.' },

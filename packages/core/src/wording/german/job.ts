@@ -5,6 +5,7 @@ import type { jobWords } from '../english/job.js';
 export const germanJobWords: SameWords<typeof jobWords> = {
   effects: { 'increment-not-given-below-it3': 'die obere Grenze von Bohrungen K bis ZC in Graden feiner als IT3' },
   findings: {
+    'several-seals-answer': { says: 'Zwei Ringe in einer Bohrung brauchen jeder seine eigene Tiefe, Fett dazwischen und die Öffnung zwischen ihnen frei.' },
     'unknown-fields': { says: 'Die Datei hat {fieldCount} {fieldCount|Feld|Felder}, die diese Fassung nicht kennt ({fields}): in der Datei behalten, nicht verwendet.' },
     'could-not-compute': { says: 'Ein Teil davon war nicht zu berechnen: {reason}', todo: 'Den Eintrag berichtigen oder diesen Teil von Hand nachschlagen.' },
     'seals-overlap': { says: '„{outer}“ bei {outerDepthMm} und „{inner}“ bei {innerDepthMm} stünden um {overlapMm} ineinander.', todo: 'Den inneren tiefer setzen oder schmalere Ringe nehmen.' },

@@ -25,7 +25,6 @@ export const germanLeakWords: SameWords<typeof leakWords> = {
     'lip-faces-old-mark': { says: 'Die Zeichnung des Herstellers und die Lage des alten Rings gehen vor die Regel, wenn der alte original war und dicht hielt.' },
     'lip-faces-purged-hub': { says: 'Gefettete Naben im Schlamm haben die Lippe oft nach außen, damit altes Fett an der Lippe vorbei hinausgedrückt wird und den Schmutz mitnimmt.' },
     'lip-faces-two-stroke': { says: 'Ein Kurbelwellendichtring am Zweitakter trifft abwechselnd auf Druck und Unterdruck: Einfache Lippen zeigen zum Kurbelgehäuse, und nur eine Prüfung in beide Richtungen beweist sie.' },
-    'several-seals-answer': { says: 'Zwei Ringe in einer Bohrung brauchen jeder seine eigene Tiefe, Fett dazwischen und die Öffnung zwischen ihnen frei.' },
     'several-seals-hole-between': { says: 'Eine Ablauf- oder Entlüftungsbohrung zwischen zwei Ringen muss offen bleiben: Verdeckt bleiben Leckage und Druck unbemerkt und heben eine Lippe ab.' },
     'several-seals-grease-between': { says: 'Werkstatthandbücher: Fett zwischen Doppellippen, damit die äußere nicht trocken läuft.' },
     'several-seals-back-to-back': { says: 'Rücken an Rücken trennen sie zwei Medien; gleich herum wartet der zweite auf das Versagen des ersten.' },
