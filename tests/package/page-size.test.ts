@@ -44,6 +44,10 @@ test.each(Object.keys(measured))('%s: no heavier than recorded', (name) => {
   expect(size, `shrank from ${known} to ${size} bytes: record it with REGEN=1`).toBeGreaterThanOrEqual(known - mayShrinkBy);
 });
 
+test('what is kept for offline stays within 900 kB', () => {
+  expect(measured['kept for offline, raw']).toBeLessThanOrEqual(900_000);
+});
+
 test('the first load holds nothing heavy', () => {
   if (process.env['REGEN'] !== undefined) writeFileSync(recordPath, `${JSON.stringify(measured, null, 2)}\n`);
   const text = files(first).join('\n');
