@@ -101,8 +101,7 @@ function matching(seat: 'shaft' | 'housing', kind: string, load: string, magnitu
   const { columns } = table;
   const found: Recommendation[] = [];
   for (let i = 0; i < table.rowCount; i += 1) {
-    if (columns.seat[i] !== seat || columns.ringLoad[i] !== load) continue;
-    if (columns.bearingKind[i] !== kind && !(seat === 'housing' && columns.bearingKind[i] === 'any')) continue;
+    if (columns.seat[i] !== seat || columns.ringLoad[i] !== load || columns.bearingKind[i] !== kind) continue;
     const wanted = columns.magnitude[i];
     if (wanted !== magnitude && !(magnitude === 'shock' && wanted === 'heavy' && seat === 'shaft')) continue;
     if (boreMm !== null && (boreMm <= (columns.overMm[i] ?? 0) || boreMm > (columns.upToMm[i] ?? Infinity))) continue;

@@ -60,30 +60,37 @@ function wayOf(problem: SeatProblem, part: SeatPart, input: BearingFittingInput)
   const force = (um: number) => mu.low * state(um) * Math.PI * part.nominalMm * problem.rings.widthMm;
   const pushForceN = { low: force(leastUm), high: force(mostUm) };
   const base = { seat: part.where, mostInterferenceUm: mostUm, noGapC, pushForceN };
-  if (mostUm <= 0) return { ...base, way: 'slides', feasible: true, warmPartC: ambientC, coldPartC: ambientC, limitC: ambientC, gapAtLimitUm: -mostUm, benchTimeS: null };
-  const joined = joiningTemperature.compute({
-    jointDiameterMm: part.nominalMm, interferenceUm: mostUm, ambientC,
+  if (mostUm <= 0) return { ...base, way: 'slides', feasible: true, warmPartC: ambientC, coldPartC: ambientC, limitC: ambientC, gapAtLimitUm: 0 - mostUm, benchTimeS: null };
+  const { heat, both } = joinings(problem, part, input, mostUm, ambientC);
+  const isHeatEnough = heat.feasible || (heat.gapAtLimitUm >= 0 && (input.coldestPartC === undefined || !both.feasible));
+  const joined = isHeatEnough ? heat : both;
+  const way = isHeatEnough ? (isShaft ? 'heat the bearing' : 'heat the case') : both.feasible ? 'chill too' : 'press cold';
+  const isHot = way !== 'press cold' && joined.outerPartC > noGapC + 1e-6;
+  return {
+    ...base, way, feasible: heat.feasible, warmPartC: way === 'press cold' ? ambientC : joined.outerPartC, coldPartC: way === 'chill too' ? joined.innerPartC : ambientC,
+    limitC: heat.outerLimitC, gapAtLimitUm: heat.gapAtLimitUm,
+    benchTimeS: isHot && isShaft ? benchTimeS(problem.rings, joined.outerPartC, noGapC, ambientC) : null,
+  };
+}
+
+/**
+ * How the parts of one seat join by heat alone, and with cold as well: as cold as was said, else as dry ice gives.
+ * Liquid nitrogen is no tool of a small workshop; a bearing that is chilled for a case stands less cold than dry ice gives.
+ */
+function joinings(problem: SeatProblem, part: SeatPart, input: BearingFittingInput, interferenceUm: number, ambientC: number) {
+  const isShaft = part.where === 'shaft';
+  const bearingStandsC = practiceValue('cold-limit-bearing', 'C').low;
+  const coldestC = isShaft ? (input.coldestPartC ?? practiceValue('dry-ice', 'C').low) : Math.max(input.coldestPartC ?? bearingStandsC, bearingStandsC);
+  const joining = (innerLimitC: number) => joiningTemperature.compute({
+    jointDiameterMm: part.nominalMm, interferenceUm, ambientC, innerLimitC,
     outerMaterial: isShaft ? part.given.ring : part.given.seat,
     innerMaterial: isShaft ? part.given.seat : part.given.ring,
     ...(input.slipInGapUm === undefined ? {} : { joiningClearanceUm: input.slipInGapUm }),
     outerLimitC: heatLimitC(part.where, input),
     ...(isShaft && closureOf(input) !== 'open' ? { hasSealOrGrease: true } : {}),
-    ...(input.coldestPartC === undefined ? {} : { innerLimitC: Math.min(isShaft ? input.coldestPartC : Math.max(input.coldestPartC, practiceValue('cold-limit-bearing', 'C').low), ambientC) }),
     materials: [...problem.materials],
   });
-  const heats = isShaft ? 'heat the bearing' : 'heat the case';
-  const coldPartC = joined.alternativeInnerC ?? joined.innerPartC;
-  // What dry ice does not reach is pressed: liquid nitrogen is no tool of a small workshop.
-  // In a case it is the bearing that is chilled, and it stands less cold than dry ice gives.
-  const coldestC = isShaft ? practiceValue('dry-ice', 'C').low : practiceValue('cold-limit-bearing', 'C').low;
-  const isChillAtHand = joined.alternativeInnerC !== null && coldPartC >= coldestC;
-  const way = joined.feasible ? (joined.innerPartC < ambientC ? 'chill too' : heats) : joined.gapAtLimitUm >= 0 ? heats : isChillAtHand ? 'chill too' : 'press cold';
-  const isHot = way !== 'press cold' && joined.outerPartC > noGapC;
-  return {
-    ...base, way, feasible: joined.feasible, warmPartC: way === 'press cold' ? ambientC : joined.outerPartC, coldPartC: way === 'chill too' ? coldPartC : ambientC,
-    limitC: joined.outerLimitC, gapAtLimitUm: joined.gapAtLimitUm,
-    benchTimeS: isHot && isShaft ? benchTimeS(problem.rings, joined.outerPartC, noGapC, ambientC) : null,
-  };
+  return { heat: joining(ambientC), both: joining(Math.min(coldestC, ambientC)) };
 }
 
 function findingsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushThrough'], throughBallsLoadN: number | null, share: number | null): readonly Finding[] {

@@ -18,7 +18,7 @@ export function repairSeat(input: SeatRepairInput): SeatRepairOutput {
   const part = input.seat === 'shaft' ? problem.shaft : problem.housing;
   if (part === null) throw contradiction(['seat', `${input.seat}Readings`], `the ${input.seat} seat was not given: its readings say how loose it is`);
   const { leastUm, mostUm } = interferenceOf(part);
-  const gap = { mostGapUm: -leastUm, leastGapUm: -mostUm };
+  const gap = { mostGapUm: 0 - leastUm, leastGapUm: 0 - mostUm };
   const load = input.seat === 'shaft' ? problem.innerLoad : problem.outerLoad;
   const isNeeded = leastUm <= 0 && (load !== 'stationary' || -leastUm > loosestUm(part));
   const findings: Finding[] = [isNeeded ? deciding(input.seat === 'shaft' ? 'shaft-seat-loose' : 'housing-seat-loose', 'bad', gap, plainGeometry) : deciding('seat-needs-no-repair', 'good', gap, plainGeometry)];
