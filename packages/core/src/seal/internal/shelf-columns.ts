@@ -28,7 +28,7 @@ const names: Readonly<Record<ShelfRole, readonly string[]>> = {
 const units: Readonly<Record<string, 'mm' | 'in'>> = { mm: 'mm', millimetre: 'mm', millimetres: 'mm', in: 'in', inch: 'in', inches: 'in', '"': 'in' };
 
 /**
- * Which column holds what, by its header; a unit may stand in it: `shaft [mm]`, `D (in)`, `width_in`.
+ * Which column holds what, by its header; a unit may stand in it: `shaft [mm]`, `D (in)`, `width_in`, `bmm`. Inches stand apart: a `bin` is a place.
  * @param given columns named by hand: they come before what the header says
  * @throws CalculationError invalid-input (nothing says the size) | contradiction (two columns say the same)
  */
@@ -59,7 +59,7 @@ export function shelfColumns(header: readonly string[], unit: 'mm' | 'in' = 'mm'
 
 function readHeader(cell: string): { readonly role: ShelfRole | null; readonly unit: 'mm' | 'in' | null } {
   const plain = cell.replace('\uFEFF', '').trim();
-  const [, before = plain, mark = ''] = /^(.*?)[\s_]*[[(]?\s*(mm|millimetres?|inch(?:es)?|in|")\s*[\])]?$/iu.exec(plain) ?? [];
+  const [, before = plain, mark = ''] = /^(.*?)(?:[\s_]*[[(]\s*|[\s_]+|(?=mm|millimetre|"))(mm|millimetres?|inch(?:es)?|in|")\s*[\])]?$/iu.exec(plain) ?? [];
   const unit = mark !== '' && before.trim() !== '' ? (units[mark.toLowerCase()] ?? null) : null;
   const text = (unit === null ? plain : before).trim();
   if (text === 'd') return { role: 'shaft', unit };
