@@ -7,7 +7,7 @@ export const rooms = {
   quantity: ['laws/quantity-laws'],
   measure: ['laws/measured-size-laws', 'laws/conformity-laws', 'laws/fit-distribution-laws'],
   seal: ['laws/lip-laws', 'laws/seal-*', 'laws/shelf-laws', 'laws/situation-laws'],
-  joint: ['laws/joint-laws', 'laws/joining-laws'],
+  joint: ['laws/joint-laws', 'laws/joining-laws', 'laws/choose-fit-laws'],
   bearing: ['laws/bearing-*'],
   handwork: ['laws/handwork-laws', 'laws/leak-laws', 'laws/bearing-driver-laws'],
 };
