@@ -139,7 +139,7 @@ const mostPlasticPercent = 30;
 function findingsOf(state: JointState, yields: PressJointOutput['yields'], plastic: PressJointOutput['elasticPlastic'], slipRatio: number | null): readonly Finding[] {
   const findings: Finding[] = [];
   const span: Span = state.effectiveSpanUm;
-  if (state.effectiveUm <= 0) findings.push(deciding('joint-loose', 'bad', { gapUm: -state.effectiveUm }, plainMechanics));
+  if (state.effectiveUm <= 0) findings.push(deciding('joint-loose', 'bad', { gapUm: 0 - state.effectiveUm }, plainMechanics));
   else if (span.low <= 0) findings.push(deciding('joint-may-be-loose', 'care', { leastUm: span.low, mostUm: span.high }, plainMechanics));
   else findings.push(deciding('joint-presses', 'good', { pressureMpa: state.contactPressureMpa, effectiveUm: state.effectiveUm }, plainMechanics));
   if (plastic?.isFullyPlastic === true) findings.push(deciding('hub-flows-through', 'bad', { pressureMpa: plastic.contactPressureMpa }, plainMechanics));
