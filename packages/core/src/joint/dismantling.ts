@@ -106,7 +106,7 @@ function assumptionsOf(input: DismantlingInput, { limitC, limitSource }: Heat): 
 }
 
 function findingsOf(input: DismantlingInput, state: JointState, force: { readonly low: number | null; readonly high: number | null }, heat: Heat, isFreeByHeat: boolean | null): readonly Finding[] {
-  if (state.effectiveUm <= 0) return [deciding('joint-already-loose', 'good', { gapUm: -state.effectiveUm }, plainMechanics)];
+  if (state.effectiveUm <= 0) return [deciding('joint-already-loose', 'good', { gapUm: 0 - state.effectiveUm }, plainMechanics)];
   const findings: Finding[] = [];
   if (force.low !== null && force.high !== null) {
     const numbers = { lowForceN: force.low, highForceN: force.high };
