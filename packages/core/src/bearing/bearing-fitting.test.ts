@@ -184,6 +184,11 @@ describe('what stands behind it', () => {
     expect(assumed({ ambientC: 5 })).not.toContain('workshop-at-20');
     expect(assumed({})).not.toContain('suffix-may-mean-seals');
     expect(assumed({ designation: '6203 TQ7' })).toContain('suffix-may-mean-seals');
+    // How cold is only taken for granted where cold is called for, and nobody said it.
+    const sealed = { isSealedOrGreased: true, slipInGapUm: 0 };
+    expect(look(sealed).assumptions.find(({ name }) => name === 'shaft-chilled-to')).toMatchObject({ value: -78, unit: '°C', source: { held: 'memory' } });
+    expect(look({ housingClass: 'P7', caseLimitC: 25, slipInGapUm: 0 }).assumptions.find(({ name }) => name === 'bearing-chilled-to')).toMatchObject({ value: -54, source: { held: 'page' } });
+    for (const more of [{}, { ...sealed, coldestPartC: -20 }, { housingClass: 'P7' }]) expect(assumed(more).join()).not.toContain('chilled-to');
     expect(way('shaft', { designation: '6203 TQ7' }).limitC).toBe(80);
     expect(way('shaft', { ambientC: 5 }).noGapC).toBeCloseTo(5 + 17 / 0.1955, 9);
   });

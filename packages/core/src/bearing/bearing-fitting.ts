@@ -2,7 +2,7 @@ import { defineCalculation, type WorkingStep } from '../result/index.js';
 import { practiceValue } from './internal/bearing-practice.js';
 import { seatProblem } from './internal/seat-parts.js';
 import { inputField, outputField } from './internal/bearing-fitting-fields.js';
-import { handbook, planFitting, pressureOf } from './internal/plan-fitting.js';
+import { handbook, planFitting, pressingMpa } from './internal/plan-fitting.js';
 
 export type { BearingFittingInput, BearingFittingOutput } from './internal/bearing-fitting-fields.js';
 
@@ -27,7 +27,7 @@ export const bearingFitting = defineCalculation({
       const part = seat === 'shaft' ? problem.shaft : problem.housing;
       if (part === null || mostInterferenceUm <= 0) return [];
       const warm = seat === 'shaft' ? part.ringMaterial : part.seatMaterial;
-      const p = pressureOf(problem, part);
+      const p = pressingMpa(problem, part, mostInterferenceUm);
       const mu = practiceValue('friction-pressing-ring', 'Coefficient');
       return [
         { kind: 'formula', symbol: 't_0', meaning: `the warm part just slips over, ${seat}`, formula: 't_a + U / (1000 * alpha * d)', scope: { t_a: input.ambientC ?? 20, U: mostInterferenceUm, alpha: warm.expansionPerK.low, d: part.nominalMm }, value: noGapC, unit: '°C', source: handbook },

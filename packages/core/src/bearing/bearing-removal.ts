@@ -1,9 +1,9 @@
 import { defineCalculation, type WorkingStep } from '../result/index.js';
 import { practiceValue } from './internal/bearing-practice.js';
-import { interferenceOf } from './internal/race-change.js';
+import { coldPressureMpa, interferenceOf } from './internal/race-change.js';
 import { seatProblem } from './internal/seat-parts.js';
 import { inputField, outputField } from './internal/bearing-removal-fields.js';
-import { planRemoval, pressureAt } from './internal/plan-removal.js';
+import { planRemoval } from './internal/plan-removal.js';
 
 export type { BearingRemovalInput, BearingRemovalOutput } from './internal/bearing-removal-fields.js';
 
@@ -26,7 +26,7 @@ export const bearingRemoval = defineCalculation({
     return output.seats.flatMap(({ seat, pullForceN }): readonly WorkingStep[] => {
       const part = seat === 'shaft' ? problem.shaft : problem.housing;
       if (part === null || pullForceN.high === 0) return [];
-      return [{ kind: 'formula', symbol: 'F', meaning: `force to draw the ring off, ${seat}`, formula: 'mu * p * pi * d * B', scope: { mu: mu.low, p: pressureAt(problem, part, interferenceOf(part).mostUm), d: part.nominalMm, B: problem.rings.widthMm }, value: pullForceN.high, unit: 'N', source: mu.source }];
+      return [{ kind: 'formula', symbol: 'F', meaning: `force to draw the ring off, ${seat}`, formula: 'mu * p * pi * d * B', scope: { mu: mu.low, p: coldPressureMpa(problem, part, interferenceOf(part).mostUm), d: part.nominalMm, B: problem.rings.widthMm }, value: pullForceN.high, unit: 'N', source: mu.source }];
     });
   },
 });

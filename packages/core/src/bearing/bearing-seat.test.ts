@@ -111,18 +111,21 @@ describe('the clearance that is left', () => {
   });
 
   test('each verdict agrees with its numbers', () => {
+    const seen = new Set<string>();
     for (const shaftClass of ['h6', 'j6', 'k5', 'k6', 'm6', 'n6']) {
       for (const housingClass of ['H7', 'J7', 'N7', 'P7']) {
         for (const clearanceGroup of ['2', 'N', '3'] as const) {
           const { runningClearanceUm: running, findings } = bearingSeat.compute({ ...usual, shaftClass, housingClass, clearanceGroup });
           if (running === null) throw new Error('no clearance');
           const expected = running.probableHigh < 0 ? 'runs-without-clearance' : running.probableLow < 0 ? 'may-run-without-clearance' : running.min < 0 ? 'clearance-nearly-always' : 'keeps-its-clearance';
+          seen.add(expected);
           const finding = findings.find(({ code }) => code === expected);
           expect(finding?.parameters).toMatchObject({ lowUm: running.probableLow, highUm: running.probableHigh });
           if (expected === 'clearance-nearly-always') expect(finding?.parameters['leastUm']).toBe(running.min);
         }
       }
     }
+    expect(seen.size).toBe(4);
   });
 
   test('a case of aluminium closes on the ring in the cold', () => {

@@ -20,7 +20,7 @@ const usualCurvePoints = 35;
  * A fit when both parts are warm or cold, from deviations that are already known: what `fitAtTemperature` computes.
  * @param deviations of both parts from `nominalMm` at 20 °C
  * @returns interference [µm], temperatures [°C]
- * @throws CalculationError unknown-name (material)
+ * @throws CalculationError invalid-input (a material that is not known)
  * @source iso-1-2022 (held as: page); plain-geometry (computed)
  * @example warmFit({ nominalMm: 35, holeMaterial: 'al-a380', shaftMaterial: 'steel-c45', temperatureC: 100 }, { hole: { lowerUm: -33, upperUm: -8 }, shaft: { lowerUm: -16, upperUm: 0 } }).kind // 'transition'
  */

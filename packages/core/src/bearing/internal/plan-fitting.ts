@@ -1,9 +1,9 @@
 import { joiningTemperature } from '../../joint/index.js';
-import { deciding, planStep, source, supporting, verdictOf, type Assumption, type Finding, type PlanStep } from '../../result/index.js';
+import { deciding, planStep, source, supporting, verdictOf, type Assumption, type Finding, type PlanStep, type SourceReference } from '../../result/index.js';
 import { practiceValue } from './bearing-practice.js';
 import { benchTimeS } from './bench-time.js';
 import { closureOf, heatLimitC } from './heat-limit.js';
-import { allAt20C, interferenceOf, ringState } from './race-change.js';
+import { coldPressureMpa, interferenceOf } from './race-change.js';
 import { seatProblem, type SeatPart, type SeatProblem } from './seat-parts.js';
 import type { BearingFittingInput, BearingFittingOutput } from './bearing-fitting-fields.js';
 
@@ -37,15 +37,14 @@ export function planFitting(input: BearingFittingInput): BearingFittingOutput {
     throughBallsShareRatio: share,
     steps: stepsOf(ways, pushThrough, input),
     findings,
-    assumptions: assumptionsOf(problem, input),
+    assumptions: assumptionsOf(problem, input, ways),
     notChecked: ['heat-lost-on-the-way', 'hardness-after-heating', 'shoulder-and-corner', 'force-to-start-and-tilt'],
   };
 }
 
-/** Contact pressure [MPa] of the largest interference, before any smoothing. */
-export function pressureOf(problem: SeatProblem, part: SeatPart): number {
-  const whole = { ...part, keptRatio: 1 };
-  return ringState(problem, whole, interferenceOf(part).mostUm, allAt20C, { seat: part.seatMaterial.expansionPerK.probable, ring: part.ringMaterial.expansionPerK.probable }).pressureMpa;
+/** Contact pressure [MPa] of one interference before any smoothing: a ring that is pressed on has not smoothed its seat yet. */
+export function pressingMpa(problem: SeatProblem, part: SeatPart, interferenceUm: number): number {
+  return coldPressureMpa(problem, { ...part, keptRatio: 1 }, interferenceUm);
 }
 
 function wayOf(problem: SeatProblem, part: SeatPart, input: BearingFittingInput): Way {
@@ -55,34 +54,31 @@ function wayOf(problem: SeatProblem, part: SeatPart, input: BearingFittingInput)
   const warm = isShaft ? part.ringMaterial : part.seatMaterial;
   const noGapC = mostUm <= 0 ? ambientC : ambientC + mostUm / (1000 * warm.expansionPerK.low * part.nominalMm);
   const mu = practiceValue('friction-pressing-ring', 'Coefficient');
-  const whole = { ...part, keptRatio: 1 };
-  const state = (um: number) => ringState(problem, whole, um, allAt20C, { seat: part.seatMaterial.expansionPerK.probable, ring: part.ringMaterial.expansionPerK.probable }).pressureMpa;
-  const force = (um: number) => mu.low * state(um) * Math.PI * part.nominalMm * problem.rings.widthMm;
+  const force = (um: number) => mu.low * pressingMpa(problem, part, um) * Math.PI * part.nominalMm * problem.rings.widthMm;
   const pushForceN = { low: force(leastUm), high: force(mostUm) };
   const base = { seat: part.where, mostInterferenceUm: mostUm, noGapC, pushForceN };
   if (mostUm <= 0) return { ...base, way: 'slides', feasible: true, warmPartC: ambientC, coldPartC: ambientC, limitC: ambientC, gapAtLimitUm: 0 - mostUm, benchTimeS: null };
-  const { heat, both } = joinings(problem, part, input, mostUm, ambientC);
-  const isHeatEnough = heat.feasible || (heat.gapAtLimitUm >= 0 && (input.coldestPartC === undefined || !both.feasible));
-  const joined = isHeatEnough ? heat : both;
-  const way = isHeatEnough ? (isShaft ? 'heat the bearing' : 'heat the case') : both.feasible ? 'chill too' : 'press cold';
-  const isHot = way !== 'press cold' && joined.outerPartC > noGapC + 1e-6;
+  const chilledTo = (innerLimitC: number) => joining(problem, part, input, innerLimitC);
+  const heat = chilledTo(ambientC);
+  // Where heat leaves less gap than wanted, cold helps only if somebody said how cold.
+  const isColdAsked = !heat.feasible && (heat.gapAtLimitUm < 0 || input.coldestPartC !== undefined);
+  const cold = isColdAsked ? chilledTo(Math.min(coldest(part, input).c, ambientC)) : null;
+  const joined = cold?.feasible === true ? cold : heat;
+  const way = joined === cold ? 'chill too' : heat.gapAtLimitUm < 0 ? 'press cold' : isShaft ? 'heat the bearing' : 'heat the case';
+  const isPressed = way === 'press cold';
+  const isHot = !isPressed && joined.outerPartC > noGapC + 1e-6;
   return {
-    ...base, way, feasible: heat.feasible, warmPartC: way === 'press cold' ? ambientC : joined.outerPartC, coldPartC: way === 'chill too' ? joined.innerPartC : ambientC,
+    ...base, way, feasible: heat.feasible, warmPartC: isPressed ? ambientC : joined.outerPartC, coldPartC: isPressed ? ambientC : joined.innerPartC,
     limitC: heat.outerLimitC, gapAtLimitUm: heat.gapAtLimitUm,
     benchTimeS: isHot && isShaft ? benchTimeS(problem.rings, joined.outerPartC, noGapC, ambientC) : null,
   };
 }
 
-/**
- * How the parts of one seat join by heat alone, and with cold as well: as cold as was said, else as dry ice gives.
- * Liquid nitrogen is no tool of a small workshop; a bearing that is chilled for a case stands less cold than dry ice gives.
- */
-function joinings(problem: SeatProblem, part: SeatPart, input: BearingFittingInput, interferenceUm: number, ambientC: number) {
+/** How the parts of one seat go together, the inner part chilled no further than this. */
+function joining(problem: SeatProblem, part: SeatPart, input: BearingFittingInput, innerLimitC: number) {
   const isShaft = part.where === 'shaft';
-  const bearingStandsC = practiceValue('cold-limit-bearing', 'C').low;
-  const coldestC = isShaft ? (input.coldestPartC ?? practiceValue('dry-ice', 'C').low) : Math.max(input.coldestPartC ?? bearingStandsC, bearingStandsC);
-  const joining = (innerLimitC: number) => joiningTemperature.compute({
-    jointDiameterMm: part.nominalMm, interferenceUm, ambientC, innerLimitC,
+  return joiningTemperature.compute({
+    jointDiameterMm: part.nominalMm, interferenceUm: interferenceOf(part).mostUm, ambientC: input.ambientC ?? 20, innerLimitC,
     outerMaterial: isShaft ? part.given.ring : part.given.seat,
     innerMaterial: isShaft ? part.given.seat : part.given.ring,
     ...(input.slipInGapUm === undefined ? {} : { joiningClearanceUm: input.slipInGapUm }),
@@ -90,7 +86,16 @@ function joinings(problem: SeatProblem, part: SeatPart, input: BearingFittingInp
     ...(isShaft && closureOf(input) !== 'open' ? { hasSealOrGrease: true } : {}),
     materials: [...problem.materials],
   });
-  return { heat: joining(ambientC), both: joining(Math.min(coldestC, ambientC)) };
+}
+
+/**
+ * How cold the inner part may be made: as was said, else as dry ice gives; liquid nitrogen is no tool of a small workshop.
+ * A bearing that is chilled for a case stands less cold than that, whatever was said.
+ */
+function coldest({ where }: Pick<SeatPart, 'where'>, { coldestPartC }: BearingFittingInput): { readonly c: number; readonly source: SourceReference } {
+  const limit = where === 'shaft' ? practiceValue('dry-ice', 'C') : practiceValue('cold-limit-bearing', 'C');
+  const c = coldestPartC === undefined ? limit.low : where === 'shaft' ? coldestPartC : Math.max(coldestPartC, limit.low);
+  return { c, source: limit.source };
 }
 
 function findingsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushThrough'], throughBallsLoadN: number | null, share: number | null): readonly Finding[] {
@@ -127,9 +132,16 @@ function stepsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushTh
   return steps;
 }
 
-function assumptionsOf(problem: SeatProblem, input: BearingFittingInput): readonly Assumption[] {
+function assumptionsOf(problem: SeatProblem, input: BearingFittingInput, ways: readonly Way[]): readonly Assumption[] {
   const list = [...problem.assumptions];
   if (closureOf(input) === 'perhaps sealed') list.push({ name: 'suffix-may-mean-seals', value: 'sealed', unit: '', source: source('common-practice', 'practice'), effect: 'how-hot' });
   if (input.ambientC === undefined) list.push({ name: 'workshop-at-20', value: 20, unit: '°C', source: source('common-practice', 'practice'), effect: 'how-hot' });
+  if (input.coldestPartC === undefined) {
+    for (const { seat, way } of ways) {
+      if (way !== 'chill too' && way !== 'press cold') continue;
+      const { c, source: by } = coldest({ where: seat }, input);
+      list.push({ name: seat === 'shaft' ? 'shaft-chilled-to' : 'bearing-chilled-to', value: c, unit: '°C', source: by, effect: 'whether-heat-is-enough' });
+    }
+  }
   return list;
 }

@@ -1,7 +1,7 @@
 import { deciding, planStep, source, supporting, verdictOf, type Finding, type PlanStep } from '../../result/index.js';
 import { practiceValue } from './bearing-practice.js';
 import { heatLimitC } from './heat-limit.js';
-import { allAt20C, interferenceOf, ringState } from './race-change.js';
+import { coldPressureMpa, interferenceOf } from './race-change.js';
 import { seatProblem, type SeatPart, type SeatProblem } from './seat-parts.js';
 import type { BearingRemovalInput, BearingRemovalOutput } from './bearing-removal-fields.js';
 
@@ -21,14 +21,10 @@ export function planRemoval(input: BearingRemovalInput): BearingRemovalOutput {
   return { verdict: verdictOf(findings), seats, pullBy, steps: stepsOf(seats, pullBy, input), findings, assumptions: problem.assumptions, notChecked: ['rust-and-fretting', 'heat-soaks-into-shaft', 'force-to-start-and-tilt'] };
 }
 
-export function pressureAt(problem: SeatProblem, part: SeatPart, um: number): number {
-  return ringState(problem, part, um, allAt20C, { seat: part.seatMaterial.expansionPerK.probable, ring: part.ringMaterial.expansionPerK.probable }).pressureMpa;
-}
-
 function seatOf(problem: SeatProblem, part: SeatPart, input: BearingRemovalInput): BearingRemovalOutput['seats'][number] {
   const { leastUm, mostUm } = interferenceOf(part);
   const mu = practiceValue('friction-pulling-ring', 'Coefficient');
-  const force = (um: number) => mu.low * pressureAt(problem, part, um) * Math.PI * part.nominalMm * problem.rings.widthMm;
+  const force = (um: number) => mu.low * coldPressureMpa(problem, part, um) * Math.PI * part.nominalMm * problem.rings.widthMm;
   const outer = part.where === 'shaft' ? part.ringMaterial : part.seatMaterial;
   return {
     seat: part.where,

@@ -43,6 +43,11 @@ export function ringState(problem: SeatProblem, part: SeatPart, interferenceUm: 
   };
 }
 
+/** Contact pressure [MPa] of one interference at 20 °C, after smoothing, with the probable coefficients. */
+export function coldPressureMpa(problem: SeatProblem, part: SeatPart, interferenceUm: number): number {
+  return ringState(problem, part, interferenceUm, allAt20C, { seat: part.seatMaterial.expansionPerK.probable, ring: part.ringMaterial.expansionPerK.probable }).pressureMpa;
+}
+
 function stated({ youngsModulusGpa, poissonRatio }: Material, expansionPerK: number) {
   return { youngsModulusGpa, poissonRatio, expansionPerK };
 }

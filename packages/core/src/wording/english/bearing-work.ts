@@ -79,7 +79,9 @@ export const bearingWorkWords = {
   assumed: {
     'landing-on-ring': 'Share of the wall of the ring that the driver must land on',
     'suffix-may-mean-seals': 'What closes the bearing, as a suffix of its marking could not be read',
-    'workshop-at-20': 'Temperature of the workshop' },
+    'workshop-at-20': 'Temperature of the workshop',
+    'shaft-chilled-to': 'The shaft is chilled no further than dry ice reaches',
+    'bearing-chilled-to': 'The bearing is chilled no further than bearings stand' },
   effects: { 'which-drivers-serve': 'which tools serve' },
   readings: { 'bearing.designation': 'the designation of the bearing, or its three sizes', 'bearing.shaftReadings': 'the shaft seat of the bearing', 'bearing.housingReadings': 'the housing seat of the bearing' },
 } as const;

@@ -82,7 +82,9 @@ export const germanBearingWorkWords: SameWords<typeof bearingWorkWords> = {
   assumed: {
     'landing-on-ring': 'Anteil der Ringwand, auf dem das Werkzeug aufliegen muss',
     'suffix-may-mean-seals': 'Was das Lager abdichtet, da ein Nachsetzzeichen nicht lesbar war',
-    'workshop-at-20': 'Temperatur der Werkstatt' },
+    'workshop-at-20': 'Temperatur der Werkstatt',
+    'shaft-chilled-to': 'Die Welle wird nicht weiter gekühlt, als Trockeneis reicht',
+    'bearing-chilled-to': 'Das Lager wird nicht weiter gekühlt, als Lager aushalten' },
   effects: { 'which-drivers-serve': 'welche Werkzeuge taugen' },
   readings: { 'bearing.designation': 'die Bezeichnung des Lagers oder seine drei Maße', 'bearing.shaftReadings': 'der Wellensitz des Lagers', 'bearing.housingReadings': 'der Gehäusesitz des Lagers' },
 };

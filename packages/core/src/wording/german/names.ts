@@ -176,6 +176,8 @@ export const germanTableNames: Readonly<Record<string, string>> = {
   'elastic-plastic press fits': 'elastisch-plastische Pressverbände',
   'equivalent static load': 'äquivalente statische Last',
   'face tilt within 0.5 to 1 % of the outside diameter': 'Schiefstellung innerhalb 0,5 bis 1 % des Außendurchmessers',
+  'temperature of dry ice': 'Temperatur von Trockeneis',
+  'temperature guidelines for installation': 'Temperaturrichtwerte für den Einbau',
   'fits and internal clearances, formula 9.1': 'Passungen und Lagerluft, Formel 9.1',
   'fitting sleeve over threads, splines and keyways': 'Montagehülse über Gewinde, Verzahnungen und Nuten',
   'fitting surface pressure: average groove diameters': 'Fugenpressung: mittlere Rillendurchmesser',
