@@ -47,12 +47,6 @@ describe('the leak', () => {
     expect(output.cautions).toEqual(['test-pressure-low', 'blanks-fly', 'no-oxygen', 'suction-turns-lips', 'machine-cannot-start']);
     expect(look().cautions).toEqual(['test-pressure-low', 'blanks-fly', 'no-oxygen', 'machine-cannot-start']);
   });
-
-  test('the pressure of the air around counts', () => {
-    // Subsonic either way: the thinner the air, the more the same leak asks of a hole.
-    expect(Number(look({ airPressureMpa: 0.08 }).equivalentHoleMm?.high)).not.toBeCloseTo(Number(look().equivalentHoleMm?.high), 6);
-    expect(look({ airPressureMpa: 0.101325 }).equivalentHoleMm).toEqual(look().equivalentHoleMm);
-  });
 });
 
 describe('one hole that leaks as much', () => {
@@ -67,6 +61,13 @@ describe('one hole that leaks as much', () => {
     const ratio = 101_325 / 146_325;
     expect(equivalentHoleMm?.high).toBeCloseTo(holeMm(0.01, 146_325, ratio, 0.6), 9);
     expect(equivalentHoleMm?.low).toBeCloseTo(holeMm(0.01, 146_325, ratio, 0.85), 9);
+  });
+
+  test('in thin air the same leak asks for a larger hole', () => {
+    const { equivalentHoleMm } = look({ airPressureMpa: 0.08 });
+    expect(equivalentHoleMm?.high).toBeCloseTo(holeMm(0.01, 125_000, 80 / 125, 0.6), 9);
+    expect(Number(equivalentHoleMm?.high)).toBeGreaterThan(Number(look().equivalentHoleMm?.high));
+    expect(look({ airPressureMpa: 0.101325 }).equivalentHoleMm).toEqual(look().equivalentHoleMm);
   });
 
   test('at the speed of sound no more comes through', () => {

@@ -120,14 +120,15 @@ describe('what is found', () => {
     expect(look().slipRatio).toBeNull();
   });
 
-  test('a third of the section in flow is too much', () => {
-    const severity = (pressureUm: number) => look({ interferenceUm: pressureUm }).findings.find(({ code }) => code === 'hub-flows-in-part');
-    const first = severity(at(114));
-    expect(Number(first?.parameters['areaPercent'])).toBeGreaterThan(0);
-    for (let um = 58; um < 200; um += 2) {
-      const found = severity(um);
-      if (found !== undefined) expect(found.severity).toBe(Number(found.parameters['areaPercent']) > 30 ? 'bad' : 'care');
-    }
+  // Three tenths of the section flow out to √(40² + 0.3·(80² − 40²)) = 55.14 mm: p = R/2·(1 − 0.475) + R·ln(55.14/40) = 175.0 MPa (Tresca, perfectly plastic).
+  test('from three tenths of the section on in flow it is too much', () => {
+    const pressureMpa = 150 * (1 - 3040 / 6400) + 300 * Math.log(Math.sqrt(3040) / 40);
+    const flowing = Array.from({ length: 1200 }, (_, i) => look({ interferenceUm: 58 + i / 10 }).findings.find(({ code }) => code === 'hub-flows-in-part')).filter((finding) => finding !== undefined);
+    const pressures = (severity: string) => flowing.filter((finding) => finding.severity === severity).map(({ parameters }) => Number(parameters['pressureMpa']));
+    expect(Math.max(...pressures('care'))).toBeLessThanOrEqual(pressureMpa);
+    expect(Math.max(...pressures('care'))).toBeGreaterThan(pressureMpa - 0.2);
+    expect(Math.min(...pressures('bad'))).toBeGreaterThan(pressureMpa);
+    expect(Math.min(...pressures('bad'))).toBeLessThan(pressureMpa + 0.2);
   });
 
   test('whether each part yields, and at which interference', () => {
