@@ -1,4 +1,4 @@
-import { defineConfig, type Plugin } from 'vite';
+import { build, defineConfig, type Plugin, type Rolldown, type UserConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
 const at = (path: string): string => new URL(path, import.meta.url).pathname;
@@ -22,36 +22,70 @@ const strictPage: Plugin = {
   transformIndexHtml: () => [{ tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: contentSecurityPolicy }, injectTo: 'head-prepend' }],
 };
 
-export default defineConfig({
+const keptOffline = VitePWA({
+  registerType: 'prompt',
+  injectRegister: null,
+  manifest: {
+    name: 'Seatwright',
+    short_name: 'Seatwright',
+    description: 'Does this seal suit this shaft and bore, how does the old one come out, how does the new one go in, when next?',
+    start_url: './',
+    scope: './',
+    display: 'standalone',
+    background_color: '#f8f5ed',
+    theme_color: '#f8f5ed',
+    icons: [{ src: './icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
+  },
+  workbox: {
+    globPatterns: ['**/*.{js,css,html,svg,json,csv,webmanifest}'],
+    // Of the languages that are fetched the page itself keeps the one in use (`words/language.ts`), so that nobody pays for the others.
+    // Samples that only the command line and the tests open stay out too.
+    globIgnores: ['assets/german*.js', 'samples/*.csv', 'samples/bearing-{ramp-idler,gearbox-roller,bilge-pump-worn,wash-pump-unmeasured}.json'],
+    runtimeCaching: [{ urlPattern: /\/assets\/german[\w-]*\.js$/u, handler: 'CacheFirst', options: { cacheName: 'languages' } }],
+    navigateFallback: 'index.html',
+    cleanupOutdatedCaches: true,
+    sourcemap: false,
+  },
+});
+
+/**
+ * Parts of the page that are always fetched together, each with the sources that begin it: one chunk each, in place of a dozen, since a text
+ * packs better the longer it is (an eighth less to carry).
+ */
+const together: Readonly<Record<string, readonly string[]>> = {
+  'seal-job': ['src/bench-sheet.ts', 'src/sheet/open-workshop.ts'],
+};
+
+/** Which part a source belongs to, as a first build finds it: only there is known what of each source is in use, and by whom. */
+async function partsOfPage(): Promise<ReadonlyMap<string, string>> {
+  const { output } = (await build({ ...page, configFile: false, root: at('.'), logLevel: 'silent', build: { ...page.build, write: false, rolldownOptions: { external: ['virtual:pwa-register'] } } })) as Rolldown.RolldownOutput;
+  const chunks = new Map(output.filter((file) => file.type === 'chunk').map((chunk) => [chunk.fileName, chunk]));
+  const below = (name: string, seen = new Set<string>()): ReadonlySet<string> => {
+    if (!seen.has(name)) {
+      seen.add(name);
+      for (const imported of chunks.get(name)?.imports ?? []) below(imported, seen);
+    }
+    return seen;
+  };
+  const entry = [...chunks.values()].find((chunk) => chunk.isEntry)?.fileName ?? '';
+  const placed = new Set(below(entry));
+  const parts = new Map<string, string>();
+  for (const [part, sources] of Object.entries(together)) {
+    for (const source of sources) {
+      const start = [...chunks.values()].find((chunk) => chunk.moduleIds.includes(at(source)))?.fileName;
+      if (start === undefined) throw new Error(`${source} is in no chunk`);
+      for (const name of below(start)) {
+        if (placed.has(name)) continue;
+        placed.add(name);
+        for (const id of chunks.get(name)?.moduleIds ?? []) parts.set(id, part);
+      }
+    }
+  }
+  return parts;
+}
+
+const page: UserConfig = {
   base: './',
-  plugins: [
-    strictPage,
-    VitePWA({
-      registerType: 'prompt',
-      injectRegister: null,
-      manifest: {
-        name: 'Seatwright',
-        short_name: 'Seatwright',
-        description: 'Does this seal suit this shaft and bore, how does the old one come out, how does the new one go in, when next?',
-        start_url: './',
-        scope: './',
-        display: 'standalone',
-        background_color: '#f8f5ed',
-        theme_color: '#f8f5ed',
-        icons: [{ src: './icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
-      },
-      workbox: {
-        globPatterns: ['**/*.{js,css,html,svg,json,csv,webmanifest}'],
-        // Of the languages that are fetched the page itself keeps the one in use (`words/language.ts`), so that nobody pays for the others.
-        // Samples that only the command line and the tests open stay out too.
-        globIgnores: ['assets/german*.js', 'samples/*.csv', 'samples/bearing-{ramp-idler,gearbox-roller,bilge-pump-worn,wash-pump-unmeasured}.json'],
-        runtimeCaching: [{ urlPattern: /\/assets\/german[\w-]*\.js$/u, handler: 'CacheFirst', options: { cacheName: 'languages' } }],
-        navigateFallback: 'index.html',
-        cleanupOutdatedCaches: true,
-        sourcemap: false,
-      },
-    }),
-  ],
   resolve: {
     alias: [
       { find: /^\.\/(leaks|measures)\.js$/, replacement: at('./src/words/not-on-a-sheet.ts') },
@@ -71,4 +105,12 @@ export default defineConfig({
     sourcemap: false,
     assetsInlineLimit: 0,
   },
+};
+
+export default defineConfig(async ({ command }) => {
+  const plugins = [strictPage, keptOffline];
+  if (command !== 'build') return { ...page, plugins };
+  const parts = await partsOfPage();
+  const groups = Object.keys(together).map((name) => ({ name, test: (id: string) => parts.get(id) === name }));
+  return { ...page, plugins, build: { ...page.build, rolldownOptions: { output: { codeSplitting: { includeDependenciesRecursively: false, groups } } } } };
 });

@@ -36,6 +36,9 @@ export function describe(name, body) {
   body();
   names.pop();
 }
+describe.each = (rows) => (name, body) => {
+  for (const [i, row] of rows.entries()) describe(`${name} (${i})`, () => (Array.isArray(row) ? body(...row) : body(row)));
+};
 
 /** Types are the compiler's matter. */
 const anything = new Proxy(() => anything, { get: () => anything });

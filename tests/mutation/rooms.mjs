@@ -3,7 +3,7 @@
  * about it, and what goes through all rooms (`throughAll`). Tables are data, proven by laws of their own, and are left alone; so are words.
  */
 export const rooms = {
-  tolerance: ['laws/iso-286-*', 'laws/choose-fit-laws', 'laws/fit-at-temperature-laws'],
+  tolerance: ['laws/iso-286-*', 'laws/fit-at-temperature-laws'],
   quantity: ['laws/quantity-laws'],
   measure: ['laws/measured-size-laws', 'laws/conformity-laws', 'laws/fit-distribution-laws'],
   seal: ['laws/lip-laws', 'laws/seal-*', 'laws/shelf-laws', 'laws/situation-laws'],

@@ -25,7 +25,7 @@ const assets = readdirSync(join(dist, 'assets'));
 const chunk = (start: string) => assets.find((name) => name.startsWith(`${start}-`) && name.endsWith('.js')) ?? '';
 const files = (names: Iterable<string>) => [...names].map((name) => readFileSync(join(dist, name)));
 const first = ['index.html', ...assets.filter((name) => name.endsWith('.css')).map((name) => `assets/${name}`), ...[...withImports(chunk('index'))].map((name) => `assets/${name}`)];
-const sealJob = new Set([...first, ...['bench-sheet', 'open-workshop'].flatMap((start) => [...withImports(chunk(start))].map((name) => `assets/${name}`))]);
+const sealJob = new Set([...first, ...[...withImports(chunk('seal-job'))].map((name) => `assets/${name}`)]);
 const bytes = (names: Iterable<string>, size: (file: Buffer) => number) => files(names).reduce((sum, file) => sum + size(file), 0);
 const gzip = (file: Buffer) => gzipSync(file, { level: 9 }).length;
 
