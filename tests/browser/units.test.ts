@@ -30,3 +30,29 @@ test('one tap shows everything in inches and back; what was typed stays as it wa
   expect(troubles).toEqual([]);
   await context.close();
 });
+
+test('a length that was typed without a unit says what it is once the form is in inches; the same the other way round', async () => {
+  const { page, context, troubles } = await bench.open({ viewport: { width: 390, height: 844 } });
+  await openSample(page, 'Bilge pump');
+  await unfold(page, 'The seal, as marked');
+  await unfold(page, 'The shaft');
+  const shaft = page.getByLabel('Shaft diameter marked on the seal');
+  const width = page.getByLabel('Width marked on the seal');
+  const reading = page.getByLabel('Reading 2').first();
+  const first = await reading.inputValue();
+  await width.fill('7.5');
+  await page.getByRole('button', { name: 'Show in inches' }).click();
+  await expect.poll(() => shaft.inputValue()).toBe('20 mm');
+  await expect.poll(() => width.inputValue()).toBe('7.5 mm');
+  await expect.poll(() => reading.inputValue()).toMatch(/mm$/u);
+  // What is typed now counts in inches, and means the same afterwards.
+  await width.fill('5/16');
+  await page.locator('#measure summary').filter({ hasText: '5/16' }).first().waitFor();
+  await page.getByRole('button', { name: 'Show in millimetres' }).click();
+  await expect.poll(() => shaft.inputValue()).toBe('20');
+  await expect.poll(() => width.inputValue()).toBe('5/16 in');
+  await expect.poll(() => reading.inputValue()).toBe(first);
+  await expect.poll(() => page.locator('seat-readings-field .error').count()).toBe(0);
+  expect(troubles).toEqual([]);
+  await context.close();
+});

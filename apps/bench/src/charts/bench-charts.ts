@@ -9,9 +9,10 @@ import type { ZonePart } from '@seatwright/elements/seat-zones.js';
 import { serviceRecord, type SealOutcome, type ServiceRecordOutput } from '@seatwright/core/job';
 import { CalculationError } from '@seatwright/core/result';
 import { boreBandOf, lipSpeedLimits, type Situation } from '@seatwright/core/seal';
-import type { WritingStyle } from '@seatwright/core/wording';
+import { wordFor, type WritingStyle } from '@seatwright/core/wording';
 import { PageElement } from '../page-element.js';
 import { words } from '../words/index.js';
+import { sentences } from '../words/sentences.js';
 
 /** What the sheet says of one seal, drawn: limits and readings, hold against heat, speed against its limits, the bore over its renewals. */
 @customElement('bench-charts')
@@ -46,13 +47,18 @@ export class BenchCharts extends PageElement {
   }
 }
 
+/** `bore H8`; a band that is named after what it limits stands for itself. */
+function nameOfBand(label: string): string {
+  return label.includes(' ') ? wordFor(label, sentences) : `${words.charts.bore} ${label}`;
+}
+
 function zonesOf({ check }: SealOutcome, situation: Situation, nominalMm: number): readonly ZonePart[] {
   const um = (mm: number) => (mm - nominalMm) * 1000;
   const parts: ZonePart[] = [];
   try {
     const band = boreBandOf(situation.requirementSet ?? 'iso-6194-1', nominalMm);
     const bore = check?.bore ?? null;
-    parts.push({ name: `${words.charts.bore} ${band.label}`, lowerUm: band.lowerMm * 1000, upperUm: band.upperMm * 1000, ...(bore === null ? {} : { read: { lowUm: um(bore.smallestMm), highUm: um(bore.largestMm), uncertaintyUm: bore.expandedUncertaintyMm * 1000 } }) });
+    parts.push({ name: nameOfBand(band.label), lowerUm: band.lowerMm * 1000, upperUm: band.upperMm * 1000, ...(bore === null ? {} : { read: { lowUm: um(bore.smallestMm), highUm: um(bore.largestMm), uncertaintyUm: bore.expandedUncertaintyMm * 1000 } }) });
   } catch (error) {
     if (!(error instanceof CalculationError)) throw error;
   }

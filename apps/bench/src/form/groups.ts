@@ -32,14 +32,19 @@ const bearingShape = bearingPartField.shape;
 const depthOption = z.optional(situationShape.clearBehindMm);
 
 const metals = inLanguage((): readonly Choice[] => materialNames().map(({ id, name, family }) => ({ value: id, word: wordOf(name), group: wordOf(family) })));
-const toolMaterials = (): readonly Choice[] => ['steel', 'pvc-u', 'copper', 'aluminium', 'pe', 'pp', 'abs'].map((value) => ({ value, word: wordOf(value) }));
+const toolMaterials = (): readonly Choice[] => ['steel', 'pvc-u', 'copper', 'brass', 'aluminium', 'pe', 'pp', 'abs'].map((value) => ({ value, word: wordOf(value) }));
+
+/** Words of a value that means something else elsewhere: both sides of a seal, a turned piece to push with. */
+const worded = (values: readonly string[], own: Readonly<Record<string, string>>): readonly Choice[] => values.map((value) => ({ value, word: wordOf(own[value] ?? value) }));
+const rotation = () => entryOf('position', 'rotation', situationShape.rotation, { choices: worded(['clockwise', 'counter-clockwise', 'both'], { both: 'either way' }) });
+const seatFinish = () => entryOf('bearing', 'seatFinish', bearingShape.seatFinish, { choices: worded(['ground', 'turned'], { turned: 'turned, not ground' }) });
 
 const bearing = (path: Exclude<keyof typeof bearingShape, 'kind' | 'name' | 'note' | 'shaftReadings' | 'housingReadings'>) => entryOf('bearing', path, bearingShape[path]);
 const seal = (path: keyof typeof sealShape, isRequired = false) => entryOf('seal', path, sealShape[path], { isRequired });
 const bore = (path: Exclude<keyof typeof boreField.shape, 'readings' | 'leadIn'>, choices?: readonly Choice[]) => entryOf('position', `bore.${path}`, boreField.shape[path], choices === undefined ? {} : { choices });
 const shaft = (path: Exclude<keyof typeof shaftField.shape, 'readings' | 'leadIn' | 'obstacles'>, choices?: readonly Choice[]) => entryOf('position', `shaft.${path}`, shaftField.shape[path], choices === undefined ? {} : { choices });
 const running = (path: keyof typeof runningField.shape) => entryOf('position', `running.${path}`, runningField.shape[path]);
-const place = (path: 'lipFacing' | 'fluidSide' | 'rotation' | 'clearBehindMm' | 'behind' | 'retainedBy' | 'reachableFrom') => entryOf('position', path, situationShape[path]);
+const place = (path: 'lipFacing' | 'fluidSide' | 'clearBehindMm' | 'behind' | 'retainedBy' | 'reachableFrom') => entryOf('position', path, situationShape[path]);
 const track = (path: keyof typeof wearTrackField.shape, label?: string) => entryOf('position', `wearTrack.${path}`, wearTrackField.shape[path], label === undefined ? {} : { label });
 const boreChamfer = innerShape(boreField.shape.leadIn);
 const shaftEnd = innerShape(shaftField.shape.leadIn);
@@ -93,13 +98,13 @@ export const groups = inLanguage((): readonly Group[] => [
     name: 'bearing',
     entries: [bearing('designation'), bearing('shaftClass'), bearing('housingClass'), bearing('innerRingLoad'), bearing('outerRingLoad'), bearing('outerRingHeldBy'), bearing('radialLoadN')],
     more: [
-      bearing('boreMm'), bearing('outsideMm'), bearing('widthMm'), bearing('bearingKind'), bearing('clearanceGroup'), bearing('bearingToleranceClass'), bearing('seatFinish'), bearing('isSealedOrGreased'), bearing('hasPolymerCage'), bearing('housingOutsideMm'), bearing('shaftBoreMm'),
+      bearing('boreMm'), bearing('outsideMm'), bearing('widthMm'), bearing('bearingKind'), bearing('clearanceGroup'), bearing('bearingToleranceClass'), seatFinish(), bearing('isSealedOrGreased'), bearing('hasPolymerCage'), bearing('housingOutsideMm'), bearing('shaftBoreMm'),
       bearing('caseLimitC'), bearing('coldestPartC'), bearing('bearingSpacingMm'), bearing('basicDynamicLoadRatingN'), bearing('basicStaticLoadRatingN'), bearing('isBlindBore'), bearing('mustBeReused'),
     ],
   },
   {
     name: 'running',
-    entries: [running('speedRpm'), running('fluid'), running('fluidTemperatureC'), running('housingTemperatureC'), place('rotation')],
+    entries: [running('speedRpm'), running('fluid'), running('fluidTemperatureC'), running('housingTemperatureC'), rotation()],
     more: [running('pressureMpa'), running('pressureLowMpa'), running('pressureHighMpa'), running('coldestC'), running('hoursPerYear')],
   },
   { name: 'tools', entries: [], more: [] },

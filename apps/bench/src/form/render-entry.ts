@@ -29,7 +29,7 @@ export function renderField({ label, help, entry, isRequired }: Omit<Entry, 'sco
       return html`<seat-length-field class=${isNamed ? 'next' : ''} data-key=${key} label=${label} help=${help} .error=${fault} ?required=${isRequired} default-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}
         .stored=${storedAt(document, path)} @seat-change=${({ detail }: Change<LengthChange>) => { set(detail.stored); }}></seat-length-field>`;
     case 'quantity':
-      return html`<seat-quantity-field class=${isNamed ? 'next' : ''} data-key=${key} label=${label} help=${help} .error=${fault} quantity=${entry.quantity} unit=${entry.unit} decimal-mark=${style.decimalMark}
+      return html`<seat-quantity-field class=${isNamed ? 'next' : ''} data-key=${key} label=${label} help=${help} .error=${fault} quantity=${entry.quantity} unit=${entry.unit} length-unit=${style.lengthUnit} decimal-mark=${style.decimalMark}
         .stored=${storedAt(document, path)} @seat-change=${({ detail }: Change<QuantityChange>) => { set(detail.stored); }}></seat-quantity-field>`;
     case 'choice':
       return html`<seat-choice-field class="wide ${isNamed ? 'next' : ''}" data-key=${key} label=${label} help=${help} .error=${fault} ?required=${isRequired} .choices=${entry.choices}

@@ -6,6 +6,7 @@ import { words } from '../words/index.js';
 import { currentLanguage } from '../words/language.js';
 import { capitalised, keyOf, wordOf } from './entry.js';
 import type { ItemForm } from './groups.js';
+import { lengthIn } from './length-in.js';
 import { renderField } from './render-entry.js';
 
 /** A list of things that are described field by field: what stands on the shaft, the tools at hand. */
@@ -20,7 +21,7 @@ export function renderList(form: ItemForm, addWord: string, unfinishedWord: stri
       const itemKey = `${keyOf(form)}[${i}]`;
       const title = textAt(item, ['name']) || wordOf(textAt(item, ['kind'])) || String(i + 1);
       return html`<details class="item" data-item=${itemKey}>
-        <summary><span>${title}</span><span class="quiet">${itemLine(textAt(item, ['outsideMm']) || textAt(item, ['diameterMm']))}</span></summary>
+        <summary><span>${title}</span><span class="quiet">${itemLine(lengthIn(item, ['outsideMm'], context.style) || lengthIn(item, ['diameterMm'], context.style))}</span></summary>
         <div class="fields">${form.fields.map(({ key, entry }) => renderField(entry, `${itemKey}.${key}`, [...path, i, key], inWords))}</div>
         ${isFinished(listName, item) ? '' : html`<p class="quiet">${unfinishedWord}</p>`}
         <button type="button" class="plain" @click=${() => { actions.change(path, withValue(valueAt(document, path), [i], undefined)); }}>${words.remove}: ${title}</button>

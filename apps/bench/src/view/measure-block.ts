@@ -5,6 +5,7 @@ import { positionPath } from '../document/places.js';
 import { listAt, textAt, valueAt, type Path } from '../document/raw-document.js';
 import { keyOf, wordOf, type Scope } from '../form/entry.js';
 import { groups, obstacleForm, seatDepth, toolForm, type Group, type GroupName } from '../form/groups.js';
+import { lengthIn } from '../form/length-in.js';
 import { renderOldDepths } from '../form/render-depths.js';
 import { renderEntry } from '../form/render-entry.js';
 import { renderList } from '../form/render-list.js';
@@ -110,15 +111,16 @@ function missingIn(group: Group, context: SheetContext): number {
 function groupLine(name: GroupName, context: SheetContext): string {
   const { document, seal: outcome } = context;
   const text = (scope: Scope, path: string) => textAt(document, filePathOf({ scope, path }, context));
+  const length = (scope: Scope, path: string) => lengthIn(document, filePathOf({ scope, path }, context), context.style);
   const some = (...texts: readonly string[]) => texts.filter((part) => part !== '').join(', ');
   switch (name) {
     case 'seal': {
-      const size = [text('seal', 'shaftMm'), text('seal', 'outsideMm'), text('seal', 'widthMm')];
+      const size = [length('seal', 'shaftMm'), length('seal', 'outsideMm'), length('seal', 'widthMm')];
       return some(size.every((part) => part === '') ? '' : size.map((part) => part || '?').join(' × '), wordOf(text('seal', 'construction')), text('seal', 'lipMaterial'));
     }
     case 'place': {
       const facing = text('position', 'lipFacing');
-      return some(seatKindIn(context) === 'depth' ? fillDepth(text('position', 'seat.depthMm')) : seatWord(seatKindIn(context)), facing === '' ? '' : `${words.lip} ${wordOf(facing)}`, behindLine(wordOf(text('position', 'behind')), text('position', 'clearBehindMm')));
+      return some(seatKindIn(context) === 'depth' ? fillDepth(length('position', 'seat.depthMm')) : seatWord(seatKindIn(context)), facing === '' ? '' : `${words.lip} ${wordOf(facing)}`, behindLine(wordOf(text('position', 'behind')), length('position', 'clearBehindMm')));
     }
     case 'shaft':
       return some(readingsLine('shaft.readings', 'outside', context));

@@ -1,6 +1,6 @@
 import type { ServiceRecordOutput } from '@seatwright/core/job';
 import { writeDay, writeValue, type WritingStyle } from '@seatwright/core/wording';
-import { roomy, type ChartOrWhy } from '../internal/chart/chart-data.js';
+import { roomy, writtenAs, type ChartOrWhy } from '../internal/chart/chart-data.js';
 import type { ElementWords } from '../words/element-words.js';
 
 type Record = Pick<ServiceRecordOutput, 'changes' | 'boreTrend'>;
@@ -23,7 +23,7 @@ export function boreRecordData(record: Record | null, words: ElementWords, style
     title: boreRecord.title,
     spoken: `${measured.map(({ date, boreMm }) => `${date}: ${mm(boreMm)}`).join('; ')}${trend === null ? '' : `. ${boreRecord.limit}: ${mm(trend.limitMm)}`}`,
     x: { label: boreRecord.change, from: 0.5, to: lastPlace + ahead + 0.5, write: (value) => (Number.isInteger(value) ? String(value) : '') },
-    y: { label: boreRecord.bore, from, to, write: mm },
+    y: { label: boreRecord.bore, from, to, ...writtenAs('boreMm', style) },
     bands: cone.length === 0 || trend === null ? [] : [{ name: boreRecord.interval.replace('{sharePercent}', writeValue('sharePercent', 100 * trend.confidenceProbability, style)), pattern: 'third', points: cone }],
     boxes: [],
     lines: straight.length === 0 ? [] : [{ name: boreRecord.goesOn, pattern: 'second', points: straight }],

@@ -18,7 +18,7 @@ export const fieldStyles = css`
   .line {
     display: flex;
     align-items: baseline;
-    gap: 0.5rem;
+    gap: 0 0.5rem;
     border-block-end: 1.5px solid var(--_field);
     background: var(--_sunk);
     border-radius: 3px 3px 0 0;
@@ -103,6 +103,24 @@ export const fieldStyles = css`
     color: var(--_quiet);
     font-size: 0.9375rem;
     white-space: nowrap;
+  }
+  /* What was understood goes below what was typed where both have no room side by side. */
+  @supports (field-sizing: content) {
+    .line {
+      flex-wrap: wrap;
+    }
+    .line input {
+      field-sizing: content;
+      flex-basis: auto;
+      width: auto;
+      min-width: 2ch;
+      max-width: 100%;
+    }
+    .understood {
+      max-width: 100%;
+      margin-inline-start: auto;
+      padding-block-end: 0.2rem;
+    }
   }
   .error {
     margin: 0.3rem 0 0;

@@ -12,6 +12,7 @@ import { severitySign } from './severity-sign.js';
 import { signStyles } from './sign-styles.js';
 import { tokens } from './tokens.js';
 import type { Understood } from './understand-length.js';
+import { writtenNumber } from './written-number.js';
 
 export type FieldReading = { readonly kind: 'empty' } | { readonly kind: 'understood'; readonly understood: Understood } | { readonly kind: 'fault'; readonly message: string };
 
@@ -44,6 +45,9 @@ export abstract class TypedField extends LitElement {
   /** Names of what stands in tables and errors in English. */
   @property({ attribute: false }) catalogue: NameCatalogue = plainNames;
 
+  /** Decimal mark of the numbers shown. */
+  @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
+
   /** Whether the row of keys is out. */
   @state() private hasKeysOut = false;
 
@@ -65,7 +69,7 @@ export abstract class TypedField extends LitElement {
 
   /** How an entry of a document is shown. */
   protected textOf(stored: number | string | undefined): string {
-    return stored === undefined ? '' : String(stored);
+    return stored === undefined ? '' : writtenNumber(stored, this.decimalMark);
   }
 
   /** Characters that a decimal keypad lacks, offered on touch screens: what is shown, what is typed, its name. */
@@ -91,7 +95,13 @@ export abstract class TypedField extends LitElement {
       this.sent = this.stored;
       this.value = this.textOf(this.stored);
     }
+    if (changed.has('decimalMark') && typeof this.stored === 'number') this.showStored();
     if (changed.has('value') || changed.has('stored')) this.internals.setFormValue(this.value);
+  }
+
+  /** Shows the entry anew, as the document has it. */
+  protected showStored(): void {
+    if (this.stored !== undefined) this.value = this.textOf(this.stored);
   }
 
   override updated(): void {

@@ -1,4 +1,6 @@
+import type { PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
+import { lengthAsTyped } from '@seatwright/core/quantity';
 import { TypedField, type FieldReading } from '../internal/typed-field.js';
 import { understandLength, type Understood } from '../internal/understand-length.js';
 
@@ -17,8 +19,6 @@ export interface LengthChange {
 export class SeatLengthField extends TypedField {
   /** Unit of a number without one. */
   @property({ attribute: 'default-unit' }) defaultUnit: 'mm' | 'in' = 'mm';
-  /** Decimal mark of the numbers shown. */
-  @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
 
   protected override get keys(): readonly (readonly [string, string, string])[] {
     const { half, inch } = this.words.field;
@@ -29,8 +29,13 @@ export class SeatLengthField extends TypedField {
     return understandLength(text, this.defaultUnit, this.decimalMark);
   }
 
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('defaultUnit') && this.hasUpdated) this.showStored();
+    super.willUpdate(changed);
+  }
+
   protected override textOf(stored: number | string | undefined): string {
-    return typeof stored === 'number' && this.defaultUnit === 'in' ? `${stored} mm` : super.textOf(stored);
+    return stored === undefined ? '' : lengthAsTyped(stored, this.defaultUnit, this.decimalMark);
   }
 
   protected override announce(reading: FieldReading, stored: number | string | undefined): void {

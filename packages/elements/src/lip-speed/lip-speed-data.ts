@@ -1,6 +1,6 @@
 import type { SourceReference } from '@seatwright/core/result';
 import { writeValue, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
-import { type ChartOrWhy } from '../internal/chart/chart-data.js';
+import { writtenAs, type ChartOrWhy } from '../internal/chart/chart-data.js';
 import { sourceText } from '../internal/source-text.js';
 import type { ElementWords } from '../words/element-words.js';
 
@@ -25,8 +25,8 @@ export function lipSpeedData(shaftDiameterMm: number | null, speedRpm: number | 
   return {
     title: lipSpeed.title,
     spoken: `${lipSpeed.spoken}${here} ${limits.map(({ name, limitMps }) => `${name}: ${mps(limitMps)}`).join('; ')}`,
-    x: { label: lipSpeed.shaft, from: 0, to: endRpm, write: rpm },
-    y: { label: lipSpeed.lip, from: 0, to: 1.15 * highestMps, write: mps },
+    x: { label: lipSpeed.shaft, from: 0, to: endRpm, ...writtenAs('speedRpm', style) },
+    y: { label: lipSpeed.lip, from: 0, to: 1.15 * highestMps, ...writtenAs('speedMps', style) },
     bands: [],
     boxes: [],
     lines: [{ name: lipSpeed.line, pattern: 'first', points: [{ x: 0, y: 0 }, { x: endRpm, y: mpsAt(endRpm) }] }],

@@ -34,8 +34,6 @@ export class SeatQuantityField extends TypedField {
   @property() unit = '';
   /** In which units a quantity is told that was written in another one: those of inch shops, or metric ones. */
   @property({ attribute: 'length-unit' }) lengthUnit: 'mm' | 'in' = 'mm';
-  /** Decimal mark of the numbers shown. */
-  @property({ attribute: 'decimal-mark' }) decimalMark: '.' | ',' = '.';
 
   protected override get keys(): readonly (readonly [string, string, string])[] {
     const typed = this.quantity === 'number' ? [] : readers[this.quantity].keys;

@@ -69,8 +69,9 @@ export class SeatReadingsField extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
-    if (!changed.has('readings') || (this.readings === this.sent && this.hasUpdated)) return;
-    this.rows = rowsOf(this.readings);
+    const isWrittenAnew = changed.has('defaultUnit') || (changed.has('writing') && changed.get('writing')?.decimalMark !== this.writing.decimalMark);
+    if (!isWrittenAnew && (!changed.has('readings') || (this.readings === this.sent && this.hasUpdated))) return;
+    this.rows = rowsOf(this.readings, this.defaultUnit, this.writing.decimalMark);
     this.instrument = this.readings?.instrument ?? this.instrument;
     if (this.rows.length > 0 && this.layout !== 'pad') this.layout = isLikePad(this.rows) ? 'pad' : this.rows.some(({ angle, depth }) => angle !== '' || depth !== '') ? 'places' : 'list';
     this.pad = padOf(this.rows);

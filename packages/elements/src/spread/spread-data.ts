@@ -1,6 +1,6 @@
 import type { fitDistribution } from '@seatwright/core/measure';
 import { writeValue, type WritingStyle } from '@seatwright/core/wording';
-import type { ChartOrWhy } from '../internal/chart/chart-data.js';
+import { writtenAs, type ChartOrWhy } from '../internal/chart/chart-data.js';
 import type { ElementWords } from '../words/element-words.js';
 
 type Spread = Pick<ReturnType<typeof fitDistribution.compute>, 'exact'>;
@@ -27,8 +27,8 @@ export function spreadData(distribution: Spread | null, words: ElementWords, sty
   return {
     title: spread.title,
     spoken: `${spread.tight}: ${percent(exact.interferenceProbability)}. ${spread.loose}: ${percent(exact.clearanceProbability)}. ${spread.mean}: ${um(exact.meanClearanceUm)}.`,
-    x: { label: spread.clearance, from: first.clearanceUm, to: last.clearanceUm, write: um },
-    y: { label: spread.likelihood, from: 0, to: 1.1 * most, write: (value) => writeValue('densityRatio', value / most, style) },
+    x: { label: spread.clearance, from: first.clearanceUm, to: last.clearanceUm, ...writtenAs('clearanceUm', style) },
+    y: { label: spread.likelihood, from: 0, to: 1.1 * most, write: (value) => writeValue('densityRatio', value / most, style), shown: (value) => value / most },
     bands: [
       ...(tight.length < 2 ? [] : [{ name: `${spread.tight}: ${percent(exact.interferenceProbability)}`, pattern: 'first' as const, points: tight }]),
       ...(loose.length < 2 ? [] : [{ name: `${spread.loose}: ${percent(exact.clearanceProbability)}`, pattern: 'third' as const, points: loose }]),

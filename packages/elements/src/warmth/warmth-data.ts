@@ -1,6 +1,6 @@
 import type { SealCheckOutput } from '@seatwright/core/seal';
 import { fill, writeValue, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
-import { roomy, type ChartOrWhy } from '../internal/chart/chart-data.js';
+import { roomy, writtenAs, type ChartOrWhy } from '../internal/chart/chart-data.js';
 import type { ElementWords } from '../words/element-words.js';
 
 type Hold = Pick<SealCheckOutput, 'heldUm' | 'looseFromC'>;
@@ -22,8 +22,8 @@ export function warmthData(hold: Hold | null, temperatureC: number | null, words
   return {
     title: warmth.title,
     spoken: fill(warmth.spoken, { lowUm: heldUm.low, highUm: heldUm.high, earliestC: looseFromC.earliest, latestC: looseFromC.latest }, catalogue, style),
-    x: { label: warmth.temperature, from, to, write: c },
-    y: { label: warmth.hold, from: least, to: most, write: um },
+    x: { label: warmth.temperature, from, to, ...writtenAs('temperatureC', style) },
+    y: { label: warmth.hold, from: least, to: most, ...writtenAs('holdUm', style) },
     bands: [{ name: warmth.between, pattern: 'first', points }],
     boxes: [],
     lines: [

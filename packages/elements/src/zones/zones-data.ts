@@ -1,5 +1,5 @@
 import { fill, writeValue, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
-import { roomy, type ChartOrWhy } from '../internal/chart/chart-data.js';
+import { roomy, writtenAs, type ChartOrWhy } from '../internal/chart/chart-data.js';
 import type { ElementWords } from '../words/element-words.js';
 
 /** One part of a fit: between which deviations from the nominal size it may lie, and what was read of it. */
@@ -23,7 +23,7 @@ export function zonesData(nominalMm: number | null, parts: readonly ZonePart[], 
     title: fill(zones.title, { nominalMm }, catalogue, style),
     spoken: parts.map(({ name, lowerUm, upperUm, read }) => `${name}: ${um(lowerUm)} ${words.section.upTo} ${um(upperUm)}${read === undefined ? '' : `, ${zones.read} ${um(read.lowUm)} ${words.section.upTo} ${um(read.highUm)}`}`).join('; '),
     x: null,
-    y: { label: zones.deviation, from, to, write: um },
+    y: { label: zones.deviation, from, to, ...writtenAs('deviationUm', style) },
     bands: [],
     boxes: parts.map(({ name, lowerUm, upperUm }, i) => ({ name, pattern: i % 2 === 0 ? ('first' as const) : ('second' as const), x: place(i), y: [lowerUm, upperUm] as const })),
     lines: [],

@@ -178,7 +178,7 @@ export const germanSealWords: SameWords<typeof sealWords> = {
     'lip-faces-fluid': { says: 'Die Lippe zeigt zum Medium ({lipFacing}).' },
     'lip-faces-away': { says: 'Die Lippe zeigt {lipFacing}, das Medium steht aber {fluidSide}.', todo: 'Die offene Seite mit der Feder gehört zum Medium. Herausfinden, warum der alte Ring andersherum saß, bevor es wiederholt wird.' },
     'rotation-missing': { says: 'Die Lippe fördert nur in einer Drehrichtung zurück ({made}); die Drehrichtung der Welle ist nicht angegeben.', todo: 'Nachsehen, wie herum die Welle dreht, von außen auf das Gehäuse gesehen.' },
-    'lip-made-for-other-rotation': { says: 'Die Lippe ist für Drehrichtung {made} gemacht, von ihrer Luftseite gesehen; die Welle dreht, von außen gesehen, {rotation}: Sie würde das Öl hinauspumpen.', todo: 'Den spiegelbildlichen Ring nehmen oder einen für beide Drehrichtungen.' },
+    'lip-made-for-other-rotation': { says: 'Die Lippe ist für Drehrichtung {made} gemacht, von ihrer Luftseite gesehen; Drehrichtung der Welle, von außen gesehen: {rotation}. Sie würde das Öl hinauspumpen.', todo: 'Den spiegelbildlichen Ring nehmen oder einen für beide Drehrichtungen.' },
     'lip-rotation-right': { says: 'Die Lippe ist für die Drehrichtung der Welle gemacht ({made}).' },
     'shaft-too-rough': { says: 'Die Lauffläche ist zu rau: Ra {raText} µm, soll {lowerText} bis {upperText} µm.', todo: 'Mit feinem Leinen polieren, ohne einen Drall zu hinterlassen, oder die Lippe versetzen.' },
     'shaft-too-smooth': { says: 'Die Lauffläche ist sehr glatt: Ra {raText} µm, soll {lowerText} bis {upperText} µm. Sie hält kein Öl unter der Lippe.' },

@@ -15,10 +15,11 @@ export function bearingBlocks(part: BearingOutcome, catalogue: Catalogue, style:
   const span = (low: number, high: number) => `${um(low)} ${label('to')} ${um(high)}`;
   const { seat } = part;
   const rows = seat === null ? [] : ([['shaftSeat', seat.shaftSeat], ['housingSeat', seat.housingSeat]] as const).flatMap(([name, one]) => (one === null ? [] : [[label(name), span(one.at20C.leastInterferenceUm, one.at20C.mostInterferenceUm), span(one.atTemperature.leastInterferenceUm, one.atTemperature.mostInterferenceUm), looseText(one.looseFromC, label, style)]]));
-  const clearance = seat?.mountedClearanceUm == null || seat.runningClearanceUm === null ? [] : [[label('clearance'), span(seat.mountedClearanceUm.probableLow, seat.mountedClearanceUm.probableHigh), span(seat.runningClearanceUm.probableLow, seat.runningClearanceUm.probableHigh), '']];
+  const clearance = seat?.mountedClearanceUm == null || seat.runningClearanceUm === null ? null : `${label('clearance')}: ${span(seat.mountedClearanceUm.probableLow, seat.mountedClearanceUm.probableHigh)} ${label('fittedAt20')}, ${span(seat.runningClearanceUm.probableLow, seat.runningClearanceUm.probableHigh)} ${label('whileRunning')}.`;
   return [
     { kind: 'heading', text: `${label('seats')}: ${part.name}` },
-    ...(rows.length === 0 ? [] : [{ kind: 'table', columns: [label('seat'), label('at20'), label('whileRunning'), label('letsGo')], rows: [...rows, ...clearance] } as const]),
+    ...(rows.length === 0 ? [] : [{ kind: 'table', columns: [label('seat'), label('at20'), label('whileRunning'), label('letsGo')], rows } as const]),
+    ...(clearance === null ? [] : [{ kind: 'paragraph', text: clearance, isSmall: false } as const]),
     { kind: 'list', isNumbered: false, isSmall: false, items: part.findings.map((finding) => findingItem(finding, catalogue, style)) },
     ...driverLine(part, label, catalogue, style),
   ];
@@ -40,6 +41,6 @@ function looseText(loose: Loose, label: (key: string) => string, style: WritingS
   if (loose === null) return label('never');
   const c = (value: number) => writeValue('valueC', value, style);
   const from = loose.earliest <= 20 ? label('already') : c(loose.earliest);
-  if (loose.latest === null) return `${from} …`;
+  if (loose.latest === null) return `${from} ${label('or')} ${label('never')}`;
   return loose.latest <= 20 ? label('already') : `${from} ${label('to')} ${c(loose.latest)}`;
 }

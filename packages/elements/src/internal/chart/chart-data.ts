@@ -1,9 +1,18 @@
+import { valueInStyle, writeValue, type WritingStyle } from '@seatwright/core/wording';
+
 /** One axis: what it measures, in which range, and how its numbers are written. */
-interface ChartAxis {
+export interface ChartAxis {
   readonly label: string;
   readonly from: number;
   readonly to: number;
   readonly write: (value: number) => string;
+  /** The number as it is written, where that is another unit: a straight line of the value, on which the round numbers are looked for. */
+  readonly shown?: (value: number) => number;
+}
+
+/** How the numbers of one quantity are written on an axis, in the unit of the style. */
+export function writtenAs(name: string, style: WritingStyle): Pick<ChartAxis, 'write' | 'shown'> {
+  return { write: (value) => writeValue(name, value, style), shown: (value) => valueInStyle(name, value, style).value };
 }
 
 type Pattern = 'first' | 'second' | 'third';

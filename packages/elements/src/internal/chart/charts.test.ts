@@ -10,7 +10,8 @@ import { spreadData } from '../../spread/spread-data.js';
 import { warmthData } from '../../warmth/warmth-data.js';
 import { englishWords } from '../../words/english.js';
 import { zonesData } from '../../zones/zones-data.js';
-import type { ChartData, ChartOrWhy } from './chart-data.js';
+import { writtenAs, type ChartData, type ChartOrWhy } from './chart-data.js';
+import { roundNumbers } from './draw-chart.js';
 
 /** Every number of a chart is one, lies where its axes reach, and every cell of its table says something. */
 function sound(chart: ChartOrWhy): ChartData {
@@ -84,4 +85,16 @@ test('whatever is given, a chart is sound or says why there is none', () => {
   fc.assert(fc.property(number, number, fc.array(fc.record({ name: fc.string(), lowerUm: number, upperUm: number }), { maxLength: 4 }), fc.array(fc.record({ name: fc.constant('a'), limitMps: fc.double({ min: 0.1, max: 100, noNaN: true }) }), { maxLength: 3 }), (a, b, parts, limits) => {
     for (const chart of [lipSpeedData(Math.abs(a) + 1, Math.abs(b), limits, englishWords, english, plainStyle), zonesData(Math.abs(a) + 1, parts, englishWords, english, plainStyle)]) if (!('why' in chart)) sound(chart);
   }));
+});
+
+test('an axis is marked at round numbers of the unit that is written', () => {
+  const marks = (name: string, from: number, to: number, lengthUnit: 'mm' | 'in') => {
+    const axis = { label: '', from, to, ...writtenAs(name, { ...plainStyle, lengthUnit }) };
+    return roundNumbers(axis, 4).map((value) => axis.write(value).replace('\u00a0', ' '));
+  };
+  expect(marks('deviationUm', -30, 160, 'mm')).toEqual(['0 µm', '50 µm', '100 µm', '150 µm']);
+  // 160 µm are 6.3 thou.
+  expect(marks('deviationUm', -30, 160, 'in')).toEqual(['0 thou', '2 thou', '4 thou', '6 thou']);
+  expect(marks('temperatureC', 20, 120, 'in')).toEqual(['100 °F', '150 °F', '200 °F']);
+  expect(marks('temperatureC', 20, 120, 'mm')).toEqual(['20 °C', '40 °C', '60 °C', '80 °C', '100 °C', '120 °C']);
 });

@@ -1,3 +1,5 @@
+import { lengthAsTyped } from '@seatwright/core/quantity';
+import { writtenNumber } from '../../internal/written-number.js';
 import { understandLength } from '../../internal/understand-length.js';
 
 /** A set of readings as a workshop file keeps it: numbers in mm, or text as typed. */
@@ -22,10 +24,10 @@ export interface Row {
 }
 
 /** Rows to show for a set of a file. */
-export function rowsOf(set: RawReadings | undefined): readonly Row[] {
-  const text = (value: number | string | undefined) => (value === undefined ? '' : String(value));
+export function rowsOf(set: RawReadings | undefined, formUnit: 'mm' | 'in', decimalMark: '.' | ','): readonly Row[] {
+  const text = (value: number | string | undefined) => (value === undefined ? '' : writtenNumber(value, decimalMark));
   const points: readonly RawPoint[] = set?.points ?? (set?.valuesMm ?? []).map((valueMm) => ({ valueMm }));
-  return points.map(({ valueMm, angleDeg, depthMm }) => ({ value: text(valueMm), angle: text(angleDeg), depth: text(depthMm), raw: valueMm }));
+  return points.map(({ valueMm, angleDeg, depthMm }) => ({ value: lengthAsTyped(valueMm, formUnit, decimalMark), angle: text(angleDeg), depth: text(depthMm), raw: valueMm }));
 }
 
 /** The set for the file; undefined when no reading is left. Plain values where no angle and no depth is noted. */

@@ -17,7 +17,7 @@ export const facingAndRotation: Check = ({ situation }) => {
   if (seal.turns === undefined) notChecked.push('lip-rotation');
   if (made !== 'either way') {
     if (rotation === undefined) findings.push(deciding('rotation-missing', 'unknown', { made }, commonPractice, 'rotation'));
-    else if (rotation === 'both' || fromAirSide(rotation, lipFacing ?? (fluidSide === 'outside' ? 'outward' : 'inward')) !== made) findings.push(deciding('lip-made-for-other-rotation', 'bad', { made, rotation }, commonPractice));
+    else if (rotation === 'both' || fromAirSide(rotation, lipFacing ?? (fluidSide === 'outside' ? 'outward' : 'inward')) !== made) findings.push(deciding('lip-made-for-other-rotation', 'bad', { made, rotation: rotation === 'both' ? 'either way' : rotation }, commonPractice));
     else findings.push(deciding('lip-rotation-right', 'good', { made }, commonPractice));
   }
   return { findings, notChecked };
