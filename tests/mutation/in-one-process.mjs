@@ -4,7 +4,7 @@ import { matchesGlob, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { INSTRUMENTER_CONSTANTS } from '@stryker-mutator/api/core';
 import { PluginKind, declareClassPlugin, tokens } from '@stryker-mutator/api/plugin';
-import { longestMs, readsSources, rooms, throughAll } from './rooms.mjs';
+import { longestInAllMs, longestMs, readsSources, rooms, throughAll } from './rooms.mjs';
 
 /**
  * Runs the tests of one room within the process that holds the changed sources: loaded once, a change is switched on by its number,
@@ -63,7 +63,10 @@ class InOneProcess {
     const chosen = (testFilter ?? [...this.tests.keys()]).map((id) => [id, this.tests.get(id)]).sort(([, a], [, b]) => a.ms - b.ms);
     const mustForget = remembered.test(activeMutant.fileName);
     let run = 0;
+    let takenMs = 0;
     for (const [id, test] of chosen) {
+      takenMs += test.ms;
+      if (takenMs > longestInAllMs) break;
       run += 1;
       if (mustForget) forget();
       Object.assign(this.changes, { activeMutant: activeMutant.id, hitCount: 0, hitLimit });

@@ -18,5 +18,8 @@ export const throughAll = ['published/**/*', 'recomputed/*', 'laws/examples', 'l
 /** [ms] A survivor has to stand every test that comes by it: single tests that take longer than this are left out. */
 export const longestMs = Number(process.env.LONGEST ?? 700);
 
+/** [ms] What no test has noticed after so long counts as survived, though the slow tests that are left might: some changes are come by in a thousand tests. */
+export const longestInAllMs = Number(process.env.IN_ALL ?? 8000);
+
 /** Reads the sources themselves, which look otherwise here. */
 export const readsSources = ['every public function and every calculation has an example'];
