@@ -56,6 +56,9 @@ class InOneProcess {
       results.push(failure === null ? { ...result, status: 0 } : { ...result, status: 1, failureMessage: failure });
     }
     this.changes.currentTestId = undefined;
+    // What ran on loading as well (a test that prepares itself) would ask for a fresh process; the tests that come by it later tell as much.
+    const { static: onLoading, perTest } = this.changes.mutantCoverage ?? { static: {}, perTest: {} };
+    for (const counts of Object.values(perTest)) for (const change of Object.keys(counts)) delete onLoading[change];
     return { status: 'complete', tests: results, mutantCoverage: this.changes.mutantCoverage };
   }
 
