@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { CalculationError } from '@seatwright/core';
 import { bearingDimensions, bearingFitting, bearingRemoval, bearingSeat, ratingLife, seatRepair } from '@seatwright/core/bearing';
 import { disputedPoints, drawInRod, driverSearch, extractionPlan, leakCheck, leakSearch } from '@seatwright/core/handwork';
 import { jobSheet, serviceRecord } from '@seatwright/core/job';
@@ -8,6 +7,7 @@ import { dismantling, pressJoint } from '@seatwright/core/joint';
 import { conformity, measuredSizeCalculation } from '@seatwright/core/measure';
 import { lipMaterialsFor, lipSpeed, sealCheck, sealSizes, shelfMatch, wearTrackRemedies } from '@seatwright/core/seal';
 import { fit, fitAtTemperature, inchFit, parseFitDesignation, parseZoneDesignation, toleranceZone } from '@seatwright/core/tolerance';
+import { refused } from '../laws/internal/refused.js';
 
 /** A winch gearbox whose every reading is known, so that each question changes one thing. */
 const place = {
@@ -25,15 +25,6 @@ const ball = { shaftClass: 'k6', housingClass: 'H7', shaftMaterial: 'steel-c45',
 const running = (changed: object) => ({ ...place, running: { ...place.running, ...changed } });
 const withSeal = (changed: object, more: object = {}) => ({ ...place, seal: { ...place.seal, ...changed }, ...more });
 const codes = ({ findings }: { readonly findings: readonly { readonly severity: string; readonly code: string }[] }) => findings.map(({ severity, code }) => `${severity} ${code}`);
-const refusal = (ask: () => unknown): CalculationError => {
-  try {
-    ask();
-  } catch (error) {
-    if (error instanceof CalculationError) return error;
-    throw error;
-  }
-  throw new Error('was not refused');
-};
 
 describe('the seal', () => {
   it('1. The shaft has a groove that my nail catches in. Just a new seal?', () => {
@@ -261,13 +252,13 @@ describe('sizes, fits and slips', () => {
   });
 
   it('30. Slips of the pen are named, not guessed.', () => {
-    expect(refusal(() => bearingDimensions.run({ designation: '62O5' })).message).toMatch(/designation: a letter stands where a digit belongs/);
-    expect(refusal(() => parseFitDesignation('25 h6/H7')).message).toMatch(/the hole comes first: H7\/h6/);
-    expect(refusal(() => parseZoneDesignation('25 H7/p6')).message).toMatch(/two classes make a fit/);
-    expect(refusal(() => toleranceZone.run({ nominalMm: 25, toleranceClass: 'Js7' })).message).toMatch(/JS7 for a hole or js7 for a shaft/);
-    expect(refusal(() => lipSpeed.run({ shaftDiameterMm: 25, speedRpm: '1,450' })).message).toMatch(/speedRpm: .*thousands or decimals/);
-    expect(refusal(() => lipSpeed.run({ shaftDiameterMm: '25 bar', speedRpm: 1450 })).message).toMatch(/shaftDiameterMm: "bar" is a unit of pressure/);
-    expect(refusal(() => sealCheck.run(withSeal({ construction: 'metall-case' }))).message).toMatch(/seal\.construction: expected one of metal-case/);
-    expect(refusal(() => shelfMatch.run({ ...place, header: ['a', 'b'], rows: [] })).code).toBe('invalid-input');
+    expect(refused(() => bearingDimensions.run({ designation: '62O5' })).message).toMatch(/designation: a letter stands where a digit belongs/);
+    expect(refused(() => parseFitDesignation('25 h6/H7')).message).toMatch(/the hole comes first: H7\/h6/);
+    expect(refused(() => parseZoneDesignation('25 H7/p6')).message).toMatch(/two classes make a fit/);
+    expect(refused(() => toleranceZone.run({ nominalMm: 25, toleranceClass: 'Js7' })).message).toMatch(/JS7 for a hole or js7 for a shaft/);
+    expect(refused(() => lipSpeed.run({ shaftDiameterMm: 25, speedRpm: '1,450' })).message).toMatch(/speedRpm: .*thousands or decimals/);
+    expect(refused(() => lipSpeed.run({ shaftDiameterMm: '25 bar', speedRpm: 1450 })).message).toMatch(/shaftDiameterMm: "bar" is a unit of pressure/);
+    expect(refused(() => sealCheck.run(withSeal({ construction: 'metall-case' }))).message).toMatch(/seal\.construction: expected one of metal-case/);
+    expect(refused(() => shelfMatch.run({ ...place, header: ['a', 'b'], rows: [] })).code).toBe('invalid-input');
   });
 });

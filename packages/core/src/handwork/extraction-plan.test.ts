@@ -1,18 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { pumpToOpen } from '../../../../tests/laws/internal/pump-to-open.js';
 import { extractionPlan } from './extraction-plan.js';
 
-const seal = { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR', caseThicknessMm: 1 } as const;
-/** Cross shaft of a river ferry's winch pump. */
-const pump = {
-  seal,
-  shaft: { readings: [{ instrument: 'digital-calliper', valuesMm: [20, 19.99, 20] }] },
-  bore: { readings: [{ instrument: 'digital-calliper', valuesMm: [35.01, 35.02, 35] }], material: 'al-a380' },
-  clearBehindMm: 2,
-  behind: 'bearing',
-  oldDepthMm: [1.5, 1.5, 1.4, 1.6],
-  lipFacing: 'inward',
-  retainedBy: 'nothing',
-} as const;
+const pump = pumpToOpen;
+const { seal } = pump;
 const codes = (output: ReturnType<typeof extractionPlan.run>) => output.findings.map(({ code }) => code);
 const steps = (output: ReturnType<typeof extractionPlan.run>) => output.steps.map(({ code }) => code);
 

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { pumpToOpen } from '../../../../tests/laws/internal/pump-to-open.js';
 import { extractionPlan } from './extraction-plan.js';
 import { seatingPlan } from './seating-plan.js';
 
-const seal = { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR', caseThicknessMm: 1 } as const;
+const { seal } = pumpToOpen;
 const close = (value: number, digits = 6) => expect.closeTo(value, digits) as number;
 type Input = Record<string, unknown>;
 
@@ -85,12 +86,7 @@ describe('where the new seal ends', () => {
 });
 
 describe('how the old seal comes out', () => {
-  const base = {
-    seal,
-    shaft: { readings: [{ instrument: 'digital-calliper', valuesMm: [20, 19.99, 20] }] },
-    bore: { readings: [{ instrument: 'digital-calliper', valuesMm: [35.01, 35.02, 35] }], material: 'al-a380' },
-    clearBehindMm: 2, behind: 'bearing', oldDepthMm: [1.5, 1.5, 1.4, 1.6], lipFacing: 'inward', retainedBy: 'nothing',
-  };
+  const base = pumpToOpen;
   const run = (input: Input = {}) => extractionPlan.run({ ...base, ...input });
   const told = (input: Input, start: RegExp) => run(input).findings.filter(({ code }) => start.test(code)).map(({ code, severity, role, parameters, missing }) => [code, severity, role, parameters, ...(missing === undefined ? [] : [missing])]);
 

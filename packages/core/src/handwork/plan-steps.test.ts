@@ -1,18 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import { pumpToOpen } from '../../../../tests/laws/internal/pump-to-open.js';
 import { extractionPlan } from './extraction-plan.js';
 import { seatingPlan } from './seating-plan.js';
 
-const seal = { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR', caseThicknessMm: 1 } as const;
+const { seal } = pumpToOpen;
 type Input = Record<string, unknown>;
 const petrol = { running: { fluid: 'petrol-oil-mix' } };
 
 describe('taking out', () => {
-  const base = {
-    seal,
-    shaft: { readings: [{ instrument: 'digital-calliper', valuesMm: [20, 19.99, 20] }] },
-    bore: { readings: [{ instrument: 'digital-calliper', valuesMm: [35.01, 35.02, 35] }], material: 'al-a380' },
-    clearBehindMm: 2, behind: 'bearing', oldDepthMm: [1.5, 1.5, 1.4, 1.6], lipFacing: 'inward', retainedBy: 'nothing',
-  };
+  const base = pumpToOpen;
   const run = (input: Input = {}) => extractionPlan.run({ ...base, ...input });
   const codes = (input: Input = {}) => run(input).steps.map(({ code }) => code);
   const step = (code: string, input: Input = {}) => run(input).steps.find((one) => one.code === code);

@@ -1,19 +1,9 @@
 import { expect, test } from 'vitest';
-import { CalculationError } from '../result/index.js';
+import { refused } from '../../../../tests/laws/internal/refused.js';
 import { readWorkshop, readWorkshopFile } from './read-workshop-file.js';
 
 const seal = { kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' };
 const file = (position: object) => ({ format: 'seatwright', version: 1, machines: [{ name: 'pump', positions: [{ name: 'a', parts: [seal], ...position }] }] });
-
-function errorOf(run: () => unknown): CalculationError {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof CalculationError) return error;
-    throw error;
-  }
-  throw new Error('nothing was refused');
-}
 
 test('unknown fields are listed by path and the rest is read', () => {
   const { unknownFields, workshop } = readWorkshop({ ...file({ colour: 'green', shaft: { diameterMm: 20, taste: 1 } }), owner: 'x' });
@@ -33,20 +23,20 @@ test('lengths may be text with a unit', () => {
 });
 
 test('a wrong value names its path', () => {
-  expect(errorOf(() => readWorkshop(file({ shaft: { diameterMm: -3 } })))).toMatchObject({ code: 'invalid-input', path: 'machines[0].positions[0].shaft.diameterMm' });
-  expect(errorOf(() => readWorkshop(file({ bore: { diameterMm: '35 kg' } }))).path).toBe('machines[0].positions[0].bore.diameterMm');
-  expect(errorOf(() => readWorkshop(file({ parts: [{ ...seal, construction: 'wood' }] }))).path).toBe('machines[0].positions[0].parts[0].construction');
+  expect(refused(() => readWorkshop(file({ shaft: { diameterMm: -3 } })))).toMatchObject({ code: 'invalid-input', path: 'machines[0].positions[0].shaft.diameterMm' });
+  expect(refused(() => readWorkshop(file({ bore: { diameterMm: '35 kg' } }))).path).toBe('machines[0].positions[0].bore.diameterMm');
+  expect(refused(() => readWorkshop(file({ parts: [{ ...seal, construction: 'wood' }] }))).path).toBe('machines[0].positions[0].parts[0].construction');
 });
 
 test('files of a newer version, other formats and non-objects are refused', () => {
-  expect(errorOf(() => readWorkshop({ ...file({}), version: 2 })).message).toMatch(/newer version/);
-  expect(errorOf(() => readWorkshop({ ...file({}), format: 'other' })).path).toBe('format');
-  for (const raw of [null, [], 3, 'x']) expect(errorOf(() => readWorkshop(raw)).code).toBe('invalid-input');
+  expect(refused(() => readWorkshop({ ...file({}), version: 2 })).message).toMatch(/newer version/);
+  expect(refused(() => readWorkshop({ ...file({}), format: 'other' })).path).toBe('format');
+  for (const raw of [null, [], 3, 'x']) expect(refused(() => readWorkshop(raw)).code).toBe('invalid-input');
 });
 
 test('malformed JSON is placed by line and column', () => {
-  expect(errorOf(() => readWorkshopFile('{\n  "format": "seatwright",\n  oops\n}')).message).toMatch(/line 3/);
-  expect(errorOf(() => readWorkshopFile('')).message).toMatch(/empty/);
+  expect(refused(() => readWorkshopFile('{\n  "format": "seatwright",\n  oops\n}')).message).toMatch(/line 3/);
+  expect(refused(() => readWorkshopFile('')).message).toMatch(/empty/);
 });
 
 test('a byte order mark is passed over', () => {

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { refused } from '../../../../tests/laws/internal/refused.js';
 import { conformity } from './conformity.js';
 
 const bore = (input: Record<string, unknown>) => conformity.run({ measures: 'inside', ...input });
@@ -80,14 +81,6 @@ test.each([
 
 /** U² = 4·(0.003²/3 + 0.006²/12) = 24e-6. */
 const fine = { id: 'fine', name: 'Fine gauge', measures: 'inside', resolutionMm: 0.006, permissibleErrorMm: 0.003 };
-const refused = (input: Record<string, unknown>) => {
-  try {
-    bore(input);
-  } catch (error) {
-    return error as { readonly code: string; readonly path: string; readonly message: string };
-  }
-  throw new Error('nothing was refused');
-};
 
 test.each([
   [{ ...h8, measuredMm: 35, readings: [{ instrument: 'digital-calliper', valuesMm: [35] }] }, 'measuredMm, readings'],
@@ -101,8 +94,8 @@ test.each([
   [{ measuredMm: 35, instrument: 'digital-calliper', nominalMm: 35, upperLimitMm: 35 }, 'upperLimitMm, nominalMm'],
   [{ measuredMm: 35, instrument: 'digital-calliper', nominalMm: 35, toleranceClass: 'h8' }, 'toleranceClass, measures'],
 ])('what contradicts is named by both fields: %j', (input, fields) => {
-  expect(refused(input)).toMatchObject({ code: 'contradiction', path: fields.split(', ')[0] });
-  expect(refused(input).message).toMatch(new RegExp(`^${fields.replace(', ', ' and ')}: `, 'u'));
+  expect(refused(() => bore(input))).toMatchObject({ code: 'contradiction', path: fields.split(', ')[0] });
+  expect(refused(() => bore(input)).message).toMatch(new RegExp(`^${fields.replace(', ', ' and ')}: `, 'u'));
 });
 
 test('a stated uncertainty stands for all of it: named as such, nothing of the hand is missing, and no form is in one reading', () => {

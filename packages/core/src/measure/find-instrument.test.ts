@@ -1,16 +1,7 @@
 import { expect, test } from 'vitest';
-import { CalculationError } from '../result/index.js';
+import { refused } from '../../../../tests/laws/internal/refused.js';
 import { findInstrument, instrumentCatalogue } from './find-instrument.js';
 
-const errorOf = (run: () => unknown): CalculationError => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof CalculationError) return error;
-    throw error;
-  }
-  throw new Error('nothing was refused');
-};
 const own = [
   { id: 'dial', measures: 'outside', resolutionMm: 0.01, permissibleErrorMm: 0.02 },
   { id: 'dial', name: 'Dial bore gauge', measures: 'inside', resolutionMm: 0.001, permissibleErrorMm: 0.004 },
@@ -25,15 +16,15 @@ test('an own instrument comes first, the one that measures this way among two of
 });
 
 test('an instrument for something else is refused, own or listed', () => {
-  expect(errorOf(() => findInstrument('old', 'inside', 35, own))).toMatchObject({ code: 'invalid-input', path: 'instrument', received: 'old', allowed: 'an instrument that measures inside', message: expect.stringContaining('measures outside, not inside') as string });
-  expect(errorOf(() => findInstrument('outside-micrometer', 'inside', 35))).toMatchObject({ code: 'invalid-input', allowed: 'an instrument that measures inside', message: expect.stringContaining('measures outside, not inside') as string });
+  expect(refused(() => findInstrument('old', 'inside', 35, own))).toMatchObject({ code: 'invalid-input', path: 'instrument', received: 'old', allowed: 'an instrument that measures inside', message: expect.stringContaining('measures outside, not inside') as string });
+  expect(refused(() => findInstrument('outside-micrometer', 'inside', 35))).toMatchObject({ code: 'invalid-input', allowed: 'an instrument that measures inside', message: expect.stringContaining('measures outside, not inside') as string });
 });
 
 test('an unknown instrument is refused with those known for this, each once, and with no other', () => {
   for (const measures of ['outside', 'inside', 'depth'] as const) {
     const known = [...new Set(instrumentCatalogue().flatMap((row) => (row.measures === measures ? [row.id] : [])))];
     expect(known.length).toBeGreaterThan(0);
-    expect(errorOf(() => findInstrument('yardstick', measures, 35))).toMatchObject({ code: 'invalid-input', path: 'instrument', received: 'yardstick', allowed: `one of ${known.join(', ')}`, message: expect.stringContaining(`unknown instrument; known for this are ${known.join(', ')}`) as string });
+    expect(refused(() => findInstrument('yardstick', measures, 35))).toMatchObject({ code: 'invalid-input', path: 'instrument', received: 'yardstick', allowed: `one of ${known.join(', ')}`, message: expect.stringContaining(`unknown instrument; known for this are ${known.join(', ')}`) as string });
   }
 });
 
@@ -46,7 +37,7 @@ test('each row serves from over its lower end up to and including its upper end;
     expect(findInstrument(id, measures, upToMm * (1 + 1e-15)).permissibleErrorMm).toBe(permissibleErrorMm);
     const [from, to] = [Math.min(...rows.map((row) => row.overMm)), Math.max(...rows.map((row) => row.upToMm))];
     for (const sizeMm of [to + 0.001, ...(from > 0 ? [from] : [])]) {
-      expect(errorOf(() => findInstrument(id, measures, sizeMm))).toMatchObject({ code: 'outside-table', path: 'sizeMm', received: sizeMm, allowed: `over ${from}, up to and including ${to} mm` });
+      expect(refused(() => findInstrument(id, measures, sizeMm))).toMatchObject({ code: 'outside-table', path: 'sizeMm', received: sizeMm, allowed: `over ${from}, up to and including ${to} mm` });
     }
   }
 });

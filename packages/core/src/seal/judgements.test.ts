@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { CalculationError } from '../result/index.js';
 import { expectWorkingHolds } from '../../../../tests/laws/internal/evaluate-working.js';
+import { refused } from '../../../../tests/laws/internal/refused.js';
 import { generalLimitOf, strictestLimitOf } from './internal/checks/lip-speed-check.js';
 import { nearestStandardMm } from './internal/half-step.js';
 import { frictionEstimates, lipRiseOf } from './internal/lip-friction.js';
@@ -15,15 +15,6 @@ const seal: Situation['seal'] = { shaftMm: 20, outsideMm: 35, widthMm: 7, constr
 const look = (more: Partial<Situation>) => sealCheck.compute({ seal, ...more });
 const told = (more: Partial<Situation>, start: RegExp) => look(more).findings.filter(({ code }) => start.test(code)).map(({ code, severity, parameters }) => [code, severity, parameters]);
 const short = (more: Partial<Situation>, start: RegExp) => look(more).findings.filter(({ code }) => start.test(code)).map(({ code, severity }) => `${code} ${severity}`);
-const refused = (run: () => unknown) => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof CalculationError) return error;
-    throw error;
-  }
-  throw new Error('nothing was refused');
-};
 
 describe('which way the lip faces, and which way the shaft turns', () => {
   const facing = (more: Partial<Situation>) => told(more, /^(?:lip-faces|fluid-on)/u);
