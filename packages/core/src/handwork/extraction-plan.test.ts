@@ -163,3 +163,24 @@ describe('extraction-plan', () => {
     expect(thickness({ seal: unmeasured })).toEqual(thickness({ ...pump, seal: unmeasured }));
   });
 });
+
+describe('what an extraction takes for granted', () => {
+  const named = (input: Record<string, unknown>) => extractionPlan.run({ ...pump, ...input }).assumptions.map(({ name }) => name).join(' ');
+  const hole = 'least-wall drill-reserve screw-grip thread-shear-share case-tensile';
+  const hold = 'case-yield friction-pushing-in friction-holding';
+
+  it('names each thing that was not given, once', () => {
+    expect(named({})).toBe(`face-thickness ${hold} ${hole} pull-as-push`);
+    expect(named({ seal: { ...seal, caseThicknessMm: undefined } })).toBe(`face-thickness case-thickness ${hold} ${hole} pull-as-push`);
+    expect(named({ seal: { ...seal, faceThicknessMm: 1 } })).toBe(`${hold} ${hole} pull-as-push`);
+    expect(named({ seal: { ...seal, faceThicknessMm: 1, caseThicknessMm: undefined } })).toBe(`case-thickness ${hold} ${hole} pull-as-push`);
+    expect(named({ seal: { ...seal, construction: 'rubber-covered' } })).toBe(`cover-thickness face-thickness ${hole}`);
+    expect(named({ bore: {} })).toBe(`bore-as-marked face-thickness ${hole}`);
+    expect(named({ shaft: {} })).toBe(`shaft-as-marked face-thickness ${hold} ${hole} pull-as-push`);
+    expect(named({ lipFacing: undefined })).toBe(`face-thickness lip-facing ${hold} ${hole} pull-as-push`);
+    // Where nothing is drilled nothing of a drill is assumed.
+    expect(named({ reachableFrom: 'inside' })).toBe('');
+    expect(named({ reachableFrom: 'inside', shaft: {}, bore: {} })).toBe('shaft-as-marked bore-as-marked');
+    expect(named({ seal: { ...seal, shaftMm: 29 }, shaft: {}, bore: {} })).toBe('shaft-as-marked bore-as-marked face-thickness least-wall');
+  });
+});
