@@ -105,7 +105,7 @@ describe('how the old seal comes out', () => {
     const behind = (more: Input) => told(more, /behind|stays-clear/u);
     const { hole } = run();
     expect(behind({})).toMatchObject([['extraction-drill-stays-clear', 'good', 'deciding', { behind: 'bearing', roomBehindMm: close(7.7), roomNeededMm: close((hole.drillPointMm ?? NaN) + 1) }]]);
-    expect(behind({ lipFacing: 'outward', clearBehindMm: 1 })).toMatchObject([['extraction-drill-reaches-behind', 'care', 'deciding', { roomBehindMm: 1, behind: 'bearing' }], ['extraction-screw-point-meets-behind', 'care', 'supporting', { behind: 'bearing' }]].slice(0, behind({ lipFacing: 'outward', clearBehindMm: 1 }).length));
+    expect(behind({ lipFacing: 'outward', clearBehindMm: 1 })).toMatchObject([['extraction-drill-reaches-behind', 'care', 'deciding', { roomBehindMm: 1, behind: 'bearing' }], ['extraction-screw-point-meets-behind', 'care', 'supporting', { behind: 'bearing' }]]);
     expect(behind({ clearBehindMm: undefined, behind: 'open space', lipFacing: 'outward' }).map(([code]) => code)).toContain('extraction-open-space-behind');
     expect(behind({ clearBehindMm: undefined, behind: undefined, lipFacing: 'outward' })).toContainEqual(['extraction-room-behind-unknown', 'unknown', 'deciding', expect.objectContaining({ behind: 'part behind', roomInSealMm: 0 }) as unknown, 'clearBehindMm']);
   });
