@@ -29,7 +29,7 @@ export interface Entry {
 const quantities: Readonly<Record<string, QuantityKind>> = { '°C': 'temperature', rpm: 'rotational-speed', MPa: 'pressure', h: 'hours', '°': 'angle', N: 'force' };
 
 /** The field for one entry of a schema. */
-export function entryOf(scope: Scope, path: string, schema: z.core.$ZodType, more: { readonly choices?: readonly Choice[]; readonly isRequired?: boolean; readonly label?: string; readonly help?: string } = {}): Entry {
+export function entryOf(scope: Scope, path: string, schema: z.core.$ZodType, more: { readonly choices?: readonly Choice[]; readonly isRequired?: boolean; readonly label?: string; readonly help?: string; readonly says?: Readonly<Record<string, string>> } = {}): Entry {
   const inner = unwrapped(schema);
   const meta = z.globalRegistry.get(inner) ?? {};
   const text = (key: string) => (typeof meta[key] === 'string' ? meta[key] : '');
@@ -41,7 +41,7 @@ export function entryOf(scope: Scope, path: string, schema: z.core.$ZodType, mor
     name,
     help: more.help ?? '',
     isRequired: more.isRequired ?? false,
-    entry: more.choices === undefined ? kindOf(inner, text('unit')) : { kind: 'choice', choices: more.choices },
+    entry: more.choices === undefined ? kindOf(inner, text('unit'), more.says ?? {}) : { kind: 'choice', choices: more.choices },
   };
 }
 
@@ -55,11 +55,12 @@ function unwrapped(schema: z.core.$ZodType): z.core.$ZodType {
   return def.type === 'optional' ? unwrapped((def as z.core.$ZodOptionalDef).innerType) : schema;
 }
 
-function kindOf(schema: z.core.$ZodType, unit: string): EntryKind {
+/** `says` names values that mean something else in other fields. */
+function kindOf(schema: z.core.$ZodType, unit: string, says: Readonly<Record<string, string>>): EntryKind {
   const { def } = schema._zod;
   switch (def.type) {
     case 'enum':
-      return { kind: 'choice', choices: Object.values((def as z.core.$ZodEnumDef).entries).map((value) => ({ value: String(value), word: wordOf(String(value)) })) };
+      return { kind: 'choice', choices: Object.values((def as z.core.$ZodEnumDef).entries).map((value) => ({ value: String(value), word: wordOf(says[String(value)] ?? String(value)) })) };
     case 'boolean':
       return { kind: 'yes-no' };
     case 'number':

@@ -34,10 +34,9 @@ const depthOption = z.optional(situationShape.clearBehindMm);
 const metals = inLanguage((): readonly Choice[] => materialNames().map(({ id, name, family }) => ({ value: id, word: wordOf(name), group: wordOf(family) })));
 const toolMaterials = (): readonly Choice[] => ['steel', 'pvc-u', 'copper', 'brass', 'aluminium', 'pe', 'pp', 'abs'].map((value) => ({ value, word: wordOf(value) }));
 
-/** Words of a value that means something else elsewhere: both sides of a seal, a turned piece to push with. */
-const worded = (values: readonly string[], own: Readonly<Record<string, string>>): readonly Choice[] => values.map((value) => ({ value, word: wordOf(own[value] ?? value) }));
-const rotation = () => entryOf('position', 'rotation', situationShape.rotation, { choices: worded(['clockwise', 'counter-clockwise', 'both'], { both: 'either way' }) });
-const seatFinish = () => entryOf('bearing', 'seatFinish', bearingShape.seatFinish, { choices: worded(['ground', 'turned'], { turned: 'turned, not ground' }) });
+// Elsewhere "both" are sides, and "turned" is a piece to push with.
+const rotation = () => entryOf('position', 'rotation', situationShape.rotation, { says: { both: 'either way' } });
+const seatFinish = () => entryOf('bearing', 'seatFinish', bearingShape.seatFinish, { says: { turned: 'turned, not ground' } });
 
 const bearing = (path: Exclude<keyof typeof bearingShape, 'kind' | 'name' | 'note' | 'shaftReadings' | 'housingReadings'>) => entryOf('bearing', path, bearingShape[path]);
 const seal = (path: keyof typeof sealShape, isRequired = false) => entryOf('seal', path, sealShape[path], { isRequired });

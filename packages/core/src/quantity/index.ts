@@ -1,4 +1,4 @@
-export { lengthAsTyped } from './length-as-typed.js';
+export { asTyped, lengthAsTyped } from './length-as-typed.js';
 export { parseAngle, type Angle } from './parse-angle.js';
 export { parseDeviation, type Deviation } from './parse-deviation.js';
 export { parseForce, type Force } from './parse-force.js';

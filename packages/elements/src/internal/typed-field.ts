@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import { asTyped } from '@seatwright/core/quantity';
 import { CalculationError } from '@seatwright/core/result';
 import { wordFor } from '@seatwright/core/wording';
 import type { ElementWords } from '../words/element-words.js';
@@ -12,7 +13,6 @@ import { severitySign } from './severity-sign.js';
 import { signStyles } from './sign-styles.js';
 import { tokens } from './tokens.js';
 import type { Understood } from './understand-length.js';
-import { writtenNumber } from './written-number.js';
 
 export type FieldReading = { readonly kind: 'empty' } | { readonly kind: 'understood'; readonly understood: Understood } | { readonly kind: 'fault'; readonly message: string };
 
@@ -69,7 +69,7 @@ export abstract class TypedField extends LitElement {
 
   /** How an entry of a document is shown. */
   protected textOf(stored: number | string | undefined): string {
-    return stored === undefined ? '' : writtenNumber(stored, this.decimalMark);
+    return stored === undefined ? '' : asTyped(stored, this.decimalMark);
   }
 
   /** Characters that a decimal keypad lacks, offered on touch screens: what is shown, what is typed, its name. */

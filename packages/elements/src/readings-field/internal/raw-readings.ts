@@ -1,5 +1,4 @@
-import { lengthAsTyped } from '@seatwright/core/quantity';
-import { writtenNumber } from '../../internal/written-number.js';
+import { asTyped, lengthAsTyped } from '@seatwright/core/quantity';
 import { understandLength } from '../../internal/understand-length.js';
 
 /** A set of readings as a workshop file keeps it: numbers in mm, or text as typed. */
@@ -25,7 +24,7 @@ export interface Row {
 
 /** Rows to show for a set of a file. */
 export function rowsOf(set: RawReadings | undefined, formUnit: 'mm' | 'in', decimalMark: '.' | ','): readonly Row[] {
-  const text = (value: number | string | undefined) => (value === undefined ? '' : writtenNumber(value, decimalMark));
+  const text = (value: number | string | undefined) => (value === undefined ? '' : asTyped(value, decimalMark));
   const points: readonly RawPoint[] = set?.points ?? (set?.valuesMm ?? []).map((valueMm) => ({ valueMm }));
   return points.map(({ valueMm, angleDeg, depthMm }) => ({ value: lengthAsTyped(valueMm, formUnit, decimalMark), angle: text(angleDeg), depth: text(depthMm), raw: valueMm }));
 }
