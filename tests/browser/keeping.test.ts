@@ -37,9 +37,35 @@ describe('what is typed', () => {
     await context.close();
   });
 
-  it('in two tabs is overwritten by neither: the later one goes on as a copy and says so', async () => {
+  it('in one tab is shown in the other that has the sheet too, and taken back there; the list of a third tells of new sheets', async () => {
+    const { page, context, troubles } = await bench.open();
+    const address = page.url();
+    await openSample(page, 'Bilge pump');
+    await note(page, '1000');
+    await allKept(page);
+    const [other, third] = [await anotherPage(context, address), await anotherPage(context, address)];
+    await other.getByRole('button', { name: /^Bilge pump 2, pump shaft/ }).click();
+    await unfold(other, 'How it runs');
+    await note(page, '1100');
+    await other.getByRole('status').getByText('Changed in another tab').waitFor();
+    await expect.poll(() => other.getByLabel('Highest shaft speed').inputValue()).toBe('1100');
+    await note(other, '1200');
+    await expect.poll(() => page.getByLabel('Highest shaft speed').inputValue()).toBe('1200');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => other.getByLabel('Highest shaft speed').inputValue()).toBe('1100');
+    await page.getByRole('button', { name: /Sheets$/ }).click();
+    await openSample(page, 'Winch gearbox');
+    await note(page, '900');
+    await expect.poll(() => third.locator('.kept .shelf strong').count()).toBe(2);
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
+  it('in two tabs that hear nothing of each other is overwritten by neither: the later one goes on as a copy and says so', async () => {
     const { page, context } = await bench.open();
     const address = page.url();
+    await context.addInitScript(() => { BroadcastChannel.prototype.postMessage = () => undefined; });
+    await page.reload();
     await openSample(page, 'Bilge pump');
     await note(page, '1000');
     await allKept(page);

@@ -74,17 +74,19 @@ export class BenchApp extends PageElement {
     super.connectedCallback();
     whenIdle(() => void loadSheet().catch(() => undefined));
     this.store.addEventListener('opened', this.storeOpened);
+    this.store.addEventListener('changed elsewhere', this.lookWhereShown);
     void this.lookAtKept();
     void this.lookAtHeld().catch(() => { this.fault = words.start.notLoaded; }).then(() => this.lookAtAddress());
     window.addEventListener('hashchange', this.addressChanged);
-    window.addEventListener('focus', this.cameBack);
+    window.addEventListener('focus', this.lookWhereShown);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.store.removeEventListener('opened', this.storeOpened);
+    this.store.removeEventListener('changed elsewhere', this.lookWhereShown);
     window.removeEventListener('hashchange', this.addressChanged);
-    window.removeEventListener('focus', this.cameBack);
+    window.removeEventListener('focus', this.lookWhereShown);
   }
 
   override render(): TemplateResult {
@@ -237,7 +239,7 @@ export class BenchApp extends PageElement {
   }
 
   /** Another tab may have kept or removed sheets meanwhile. */
-  private readonly cameBack = (): void => { if (this.isAtStart && !this.isAtTools) void this.lookAtKept(); };
+  private readonly lookWhereShown = (): void => { if (this.isAtStart && !this.isAtTools) void this.lookAtKept(); };
 
   private readonly storeOpened = (): void => void this.lookAtKept();
 

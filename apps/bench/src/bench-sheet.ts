@@ -4,7 +4,7 @@ import './sheet-elements.js';
 import type { JobSheetOutput } from '@seatwright/core/job';
 import type { SectionMode } from '@seatwright/elements/seat-section.js';
 import { History } from './document/history.js';
-import { bearingPartsOf, placeKey, placesIn, positionPath, sealPartsOf, withPlaceAlone, type Place } from './document/places.js';
+import { bearingPartsOf, placeAfter, placeKey, placesIn, positionPath, sealPartsOf, withPlaceAlone, type Place } from './document/places.js';
 import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
 import { seatPath, seatValue } from './document/seat-entry.js';
 import type { KnownSheet } from './keeping/keeper.js';
@@ -80,7 +80,7 @@ export class BenchSheet extends PageElement {
   /** The language that was asked for could not be fetched. */
   @state() private isUnspoken = false;
 
-  private readonly keeping = new SheetKeeping(this, () => ({ file: this.file, place: this.place, title: this.heading }));
+  private readonly keeping = new SheetKeeping(this, () => ({ file: this.file, place: this.place, title: this.heading }), (file) => { this.follow(file); });
   private readonly arranging = new PlacesArranging(this, {
     change: (path, value) => { this.change(path, value); },
     rearrange: ({ file, place }) => {
@@ -211,6 +211,17 @@ export class BenchSheet extends PageElement {
     const isElsewhere = placeKey(place) !== placeKey(this.place) || placesIn(file).length !== placesIn(this.file).length;
     this.take(file, isElsewhere ? place : undefined);
     this.arranging.silence();
+  }
+
+  /** The sheet as another page of this device left it, at the same position where that is still there. Undo goes back to what was here. */
+  private follow(file: JsonObject): void {
+    if (this.file === null) return;
+    this.history.note({ file: this.file, place: this.place }, []);
+    const place = placeAfter(this.file, this.place, file);
+    this.file = file;
+    this.shared = null;
+    if (place !== undefined && placeKey(place) === placeKey(this.place)) this.computer.soon();
+    else this.openPlace(place ?? placesIn(file)[0] ?? this.place);
   }
 
   /** Another state of the file: kept, and computed anew; at another position where one is given. */

@@ -18,6 +18,18 @@ export function placesIn(document: JsonObject): readonly NamedPlace[] {
   );
 }
 
+/**
+ * Where a position of one state of a file stands in another state of it, which somebody else made: at the same place if it is called the same
+ * there, else where it is called so, else at the same place under another name. Undefined where it is gone.
+ */
+export function placeAfter(before: JsonObject, place: Place, after: JsonObject): Place | undefined {
+  const known = placesIn(before).find((one) => placeKey(one) === placeKey(place));
+  const places = placesIn(after);
+  const named = places.filter(({ machineName, positionName }) => machineName === known?.machineName && positionName === known.positionName);
+  const here = places.find((one) => placeKey(one) === placeKey(place));
+  return named.find((one) => one === here) ?? named[0] ?? here;
+}
+
 /** The name of a position in a map of them. */
 export function placeKey({ machine, position }: Place): string {
   return `${machine}.${position}`;

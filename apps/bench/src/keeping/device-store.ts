@@ -26,15 +26,30 @@ export type Hindrance = 'refused' | 'no room' | 'held up' | 'outdated';
 export type Outcome<T> = { readonly value: T } | { readonly hindrance: Hindrance };
 
 const version = 2;
+const channelName = 'seatwright-kept';
 
 /**
  * The store of this device, and the connection to it. The connection comes when it is first used, is given up for a newer page,
- * and is made again where the browser closed it. Says `opened` each time that it is there.
+ * and is made again where the browser closed it. Says `opened` each time that it is there, and `changed elsewhere` when another page
+ * of this device wrote something.
  */
 export class DeviceStore extends EventTarget {
   private connection: Connection | null = null;
   private opening: Promise<Connection | Hindrance> | null = null;
   private isOutdated = false;
+  private readonly others = new BroadcastChannel(channelName);
+
+  constructor() {
+    super();
+    this.others.addEventListener('message', () => this.dispatchEvent(new Event('changed elsewhere')));
+  }
+
+  /** Runs something that writes, and lets the other pages of this device know. */
+  async change<T>(run: (connection: Connection) => Promise<T>): Promise<Outcome<T>> {
+    const outcome = await this.use(run);
+    if ('value' in outcome) this.others.postMessage('changed');
+    return outcome;
+  }
 
   /** Runs something on the store; whatever the browser throws comes back as a hindrance. */
   async use<T>(run: (connection: Connection) => Promise<T>, isSecondTry = false): Promise<Outcome<T>> {

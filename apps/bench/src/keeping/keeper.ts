@@ -4,32 +4,46 @@ import type { KeptSheet, KeptSheets } from './kept-sheets.js';
 import { newId } from './new-id.js';
 
 /** What the page says about where its entries are. */
-export type KeepingState = 'untouched' | 'being kept' | 'kept' | 'kept as a copy' | Hindrance;
+export type KeepingState = 'untouched' | 'being kept' | 'kept' | 'kept as a copy' | 'changed elsewhere' | Hindrance;
 
 /** Whether the device does not keep what was typed last. */
 export function isHindered(state: KeepingState): state is Hindrance {
   return state === 'refused' || state === 'no room' || state === 'held up' || state === 'outdated';
 }
 
+/** Whether the device has all of what is on the page. */
+export function isKept(state: KeepingState): boolean {
+  return state === 'kept' || state === 'kept as a copy' || state === 'changed elsewhere';
+}
+
 /** What the keeper has to know of a sheet that the device keeps already. */
 export type KnownSheet = Pick<KeptSheet, 'id' | 'revision' | 'copyNumber'>;
 
+/** What the keeper says: how it stands, and that another page changed the sheet. */
+interface KeeperNews {
+  tell(state: KeepingState): void;
+  follow(file: JsonObject): void;
+}
+
 /**
  * Keeps one open sheet while it is typed: every change is written, the newest last, one write at a time.
- * Where another page wrote the same sheet meanwhile, this one goes on as a copy: neither overwrites the other.
+ * What another page writes of the same sheet is taken over while nothing of this one waits to be written; where both wrote at once,
+ * this one goes on as a copy: neither overwrites the other.
  * What the device would not have stays here, and is tried again with the next change, or once the store is there.
  */
 export class Keeper {
   private readonly sheets: KeptSheets;
-  private readonly tell: (state: KeepingState) => void;
+  private readonly tell: KeeperNews['tell'];
+  private readonly follow: KeeperNews['follow'];
   private known: KnownSheet;
   private hasParted = false;
   private unkept: { readonly title: string; readonly file: JsonObject } | null = null;
   private writing: Promise<void> | null = null;
 
-  constructor(sheets: KeptSheets, tell: (state: KeepingState) => void, known?: KnownSheet) {
+  constructor(sheets: KeptSheets, { tell, follow }: KeeperNews, known?: KnownSheet) {
     this.sheets = sheets;
     this.tell = tell;
+    this.follow = follow;
     this.known = known ?? { id: newId(), revision: 0 };
   }
 
@@ -38,6 +52,8 @@ export class Keeper {
     this.start();
   }
 
+  private readonly wroteElsewhere = (): void => void this.lookElsewhere();
+
   /** Tries once more what the device would not have. */
   tryAgain = (): void => {
     if (this.unkept !== null) this.start();
@@ -45,10 +61,28 @@ export class Keeper {
 
   begin(): void {
     this.sheets.store.addEventListener('opened', this.tryAgain);
+    this.sheets.store.addEventListener('changed elsewhere', this.wroteElsewhere);
   }
 
   end(): void {
     this.sheets.store.removeEventListener('opened', this.tryAgain);
+    this.sheets.store.removeEventListener('changed elsewhere', this.wroteElsewhere);
+  }
+
+  /** Takes over what another page wrote of this sheet. What was typed here meanwhile goes its own way, as a copy. */
+  private async lookElsewhere(): Promise<void> {
+    if (!this.isSettled) return;
+    const { id, revision } = this.known;
+    const sheet = await this.sheets.read(id);
+    if (!('value' in sheet) || sheet.value === undefined || sheet.value.revision === revision) return;
+    if (!this.isSettled || this.known.id !== id || this.known.revision !== revision) return;
+    this.known = { ...this.known, revision: sheet.value.revision };
+    this.follow(sheet.value.file);
+    this.tell('changed elsewhere');
+  }
+
+  private get isSettled(): boolean {
+    return this.unkept === null && this.writing === null;
   }
 
   /** The sheet as the device knows it. */

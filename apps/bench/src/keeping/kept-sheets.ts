@@ -49,7 +49,7 @@ export class KeptSheets {
 
   /** Writes a sheet whole, if nobody else wrote it since `seenRevision` (0: it is new). One that was removed meanwhile is written anew. */
   write(sheet: SheetToKeep, seenRevision: number): Promise<Outcome<{ readonly revision: number } | 'written elsewhere'>> {
-    return this.store.use(async (shelves) => {
+    return this.store.change(async (shelves) => {
       const transaction = shelves.transaction('sheets', 'readwrite', { durability: 'strict' });
       const before = await transaction.store.get(sheet.id);
       const isSeen = before === undefined || before.revision === seenRevision;
@@ -66,12 +66,12 @@ export class KeptSheets {
   }
 
   async remove(id: string): Promise<Outcome<void>> {
-    return this.store.use((shelves) => shelves.delete('sheets', id));
+    return this.store.change((shelves) => shelves.delete('sheets', id));
   }
 
   /** Puts a sheet that was removed back as it was; one that was written anew meanwhile stays. */
   putBack(sheet: KeptSheet): Promise<Outcome<void>> {
-    return this.store.use(async (shelves) => {
+    return this.store.change(async (shelves) => {
       const transaction = shelves.transaction('sheets', 'readwrite', { durability: 'strict' });
       const now = await transaction.store.get(sheet.id);
       await Promise.all([now === undefined ? transaction.store.put(sheet) : null, transaction.done]);

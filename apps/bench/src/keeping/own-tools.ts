@@ -26,7 +26,7 @@ export class OwnTools {
 
   /** Writes one tool. Where another page wrote it since, this one becomes a tool of its own: neither is overwritten. */
   write(own: OwnTool): Promise<Outcome<OwnTool>> {
-    return this.store.use(async (shelves) => {
+    return this.store.change(async (shelves) => {
       const transaction = shelves.transaction('tools', 'readwrite', { durability: 'strict' });
       const before = await transaction.store.get(own.id);
       const isSeen = before === undefined || before.revision === own.revision;
@@ -37,12 +37,12 @@ export class OwnTools {
   }
 
   remove(id: string): Promise<Outcome<void>> {
-    return this.store.use((shelves) => shelves.delete('tools', id));
+    return this.store.change((shelves) => shelves.delete('tools', id));
   }
 
   /** Takes tools in beside those that are here, all or none; how many were new. */
   takeIn(tools: readonly JsonObject[]): Promise<Outcome<number>> {
-    return this.store.use(async (shelves) => {
+    return this.store.change(async (shelves) => {
       const transaction = shelves.transaction('tools', 'readwrite', { durability: 'strict' });
       const now = Date.now();
       const fresh = besideOwn(tools.map((tool, i) => ({ id: newId(), tool, addedAt: now + i })), await transaction.store.getAll());

@@ -14,7 +14,7 @@ const aside = 'replaced';
 
 /** Takes what a backup holds in beside what is here, all or nothing. */
 export function addBeside(store: DeviceStore, { sheets, tools }: BackupContents): Promise<Outcome<Restored>> {
-  return store.use(async (shelves) => {
+  return store.change(async (shelves) => {
     const transaction = shelves.transaction(allShelves, 'readwrite', { durability: 'strict' });
     const [sheetShelf, toolShelf] = [transaction.objectStore('sheets'), transaction.objectStore('tools')];
     const newSheets = besideKept(sheets, await sheetShelf.getAll());
@@ -26,7 +26,7 @@ export function addBeside(store: DeviceStore, { sheets, tools }: BackupContents)
 
 /** Puts what a backup holds in place of what is here, which is set aside in the same step: all or nothing. */
 export function putInPlace(store: DeviceStore, { sheets, tools }: Pick<BackupContents, 'sheets' | 'tools'>): Promise<Outcome<Restored>> {
-  return store.use(async (shelves) => {
+  return store.change(async (shelves) => {
     const transaction = shelves.transaction(allShelves, 'readwrite', { durability: 'strict' });
     const [sheetShelf, toolShelf, asideShelf] = [transaction.objectStore('sheets'), transaction.objectStore('tools'), transaction.objectStore('aside')];
     const [sheetsHere, toolsHere] = await Promise.all([sheetShelf.getAll(), toolShelf.getAll()]);

@@ -2,7 +2,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Place } from '../document/places.js';
 import type { JsonObject } from '../document/raw-document.js';
 import { beforeReload } from './before-reload.js';
-import { isHindered, Keeper, type KeepingState, type KnownSheet } from './keeper.js';
+import { isHindered, isKept, Keeper, type KeepingState, type KnownSheet } from './keeper.js';
 import type { KeptSheets } from './kept-sheets.js';
 import { dropFromTab, holdInTab } from './tab-reserve.js';
 
@@ -25,10 +25,13 @@ export class SheetKeeping implements ReactiveController {
   private readonly host: ReactiveControllerHost;
   private readonly watchers = new Set<() => void>();
   private readonly open: () => OpenSheet;
+  private readonly follow: (file: JsonObject) => void;
 
-  constructor(host: ReactiveControllerHost, open: () => OpenSheet) {
+  /** @param follow shows the sheet as another page of this device left it */
+  constructor(host: ReactiveControllerHost, open: () => OpenSheet, follow: (file: JsonObject) => void) {
     this.host = host;
     this.open = open;
+    this.follow = follow;
     host.addController(this);
   }
 
@@ -54,7 +57,7 @@ export class SheetKeeping implements ReactiveController {
   begin(sheets: KeptSheets, known?: KnownSheet): void {
     this.take('untouched');
     this.keeper?.end();
-    const keeper: Keeper = new Keeper(sheets, (state) => { if (this.keeper === keeper) this.take(state); }, known);
+    const keeper: Keeper = new Keeper(sheets, { tell: (state) => { if (this.keeper === keeper) this.take(state); }, follow: this.follow }, known);
     keeper.begin();
     this.keeper = keeper;
     this.isUnsaved = false;
@@ -94,7 +97,7 @@ export class SheetKeeping implements ReactiveController {
     this.state = state;
     if (state !== 'being kept') this.told = state;
     if (isHindered(state)) this.hold(this.open().file);
-    if (state === 'kept' || state === 'kept as a copy') dropFromTab();
+    if (isKept(state)) dropFromTab();
     this.draw();
   }
 
@@ -119,6 +122,6 @@ export class SheetKeeping implements ReactiveController {
   };
 
   private readonly warn = (event: BeforeUnloadEvent): void => {
-    if (this.isUnsaved && !this.isReloading && this.state !== 'kept' && this.state !== 'kept as a copy') event.preventDefault();
+    if (this.isUnsaved && !this.isReloading && !isKept(this.state)) event.preventDefault();
   };
 }

@@ -5,7 +5,7 @@ export const english = {
   advises: "It advises; it does not certify. The maker's manual, local rules and licensed practice come first.",
   stays: 'Nothing you enter leaves this device. It is kept here, in this browser: save it as a file to have it elsewhere.',
   staysNowhere: 'Nothing you enter leaves this device, and this browser keeps nothing: save it as a file before you close the page.',
-  keeping: { kept: 'Kept on this device', 'kept as a copy': 'Kept as a copy: another tab has this sheet too', refused: 'Not kept: save it as a file', 'no room': 'Not kept: no room left', 'held up': 'Not kept yet: an older tab is open', outdated: 'Not kept: this page is out of date' },
+  keeping: { kept: 'Kept on this device', 'kept as a copy': 'Kept as a copy: another tab has this sheet too', 'changed elsewhere': 'Changed in another tab, and shown here', refused: 'Not kept: save it as a file', 'no room': 'Not kept: no room left', 'held up': 'Not kept yet: an older tab is open', outdated: 'Not kept: this page is out of date' },
   hindered: {
     refused: 'This browser keeps nothing for this page: a private window, or storage that was denied.',
     'no room': 'The storage of this device is full. Remove sheets that you no longer need, or make room elsewhere; the next change tries again.',

@@ -7,7 +7,7 @@ export const german: BenchWords = {
   advises: 'Diese Seite berät; sie bescheinigt nichts. Die Anleitung des Herstellers, örtliche Vorschriften und zugelassene Fachbetriebe gehen vor.',
   stays: 'Nichts, was Sie eintragen, verlässt dieses Gerät. Es bleibt hier in diesem Browser: Als Datei gespeichert haben Sie es auch anderswo.',
   staysNowhere: 'Nichts, was Sie eintragen, verlässt dieses Gerät, und dieser Browser behält nichts: Speichern Sie es als Datei, bevor Sie die Seite schließen.',
-  keeping: { kept: 'Auf diesem Gerät aufbewahrt', 'kept as a copy': 'Als Kopie aufbewahrt: Ein anderer Tab hat dieses Blatt auch', refused: 'Nicht aufbewahrt: als Datei speichern', 'no room': 'Nicht aufbewahrt: kein Platz mehr', 'held up': 'Noch nicht aufbewahrt: ein älterer Tab ist offen', outdated: 'Nicht aufbewahrt: Diese Seite ist veraltet' },
+  keeping: { kept: 'Auf diesem Gerät aufbewahrt', 'kept as a copy': 'Als Kopie aufbewahrt: Ein anderer Tab hat dieses Blatt auch', 'changed elsewhere': 'In einem anderen Tab geändert, hier gezeigt', refused: 'Nicht aufbewahrt: als Datei speichern', 'no room': 'Nicht aufbewahrt: kein Platz mehr', 'held up': 'Noch nicht aufbewahrt: ein älterer Tab ist offen', outdated: 'Nicht aufbewahrt: Diese Seite ist veraltet' },
   hindered: {
     refused: 'Dieser Browser bewahrt für diese Seite nichts auf: ein privates Fenster oder gesperrter Speicher.',
     'no room': 'Der Speicher dieses Geräts ist voll. Nicht mehr benötigte Blätter entfernen oder anderswo Platz schaffen; die nächste Änderung versucht es wieder.',
