@@ -2,7 +2,7 @@ export type { Catalogue, FindingWords, SameWords } from './catalogue.js';
 export { english } from './english/index.js';
 export { german } from './german/index.js';
 export { fill, placeholdersOf } from './fill.js';
-export { assumptionText, editionText, jobSheetDocument } from './job-sheet-document.js';
+export { assumptionText, editionText, heldMark, jobSheetDocument } from './job-sheet-document.js';
 export type { SheetBlock, SheetDocument, SheetItem, Tone } from './sheet-document.js';
 export { bearingBlocks } from './internal/bearing-blocks.js';
 export { wordFor, writeDay } from './word-for.js';

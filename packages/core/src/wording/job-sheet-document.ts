@@ -37,7 +37,7 @@ export function jobSheetDocument(output: JobSheetOutput, catalogue: Catalogue, s
         { label: label('shaftNow'), count: 3 },
         { label: label('depthNow'), count: 4 },
         { label: label('hourMeter'), count: 1 },
-        { label: `${label('date')}, ${label('signature')}`, count: 2 },
+        { label: label('signing'), count: 2 },
       ],
     },
     { kind: 'heading', text: label('due') },
@@ -102,7 +102,7 @@ function smallPrint(output: JobSheetOutput, catalogue: Catalogue, style: Writing
   const marks: Readonly<Record<string, string>> = { memory: label('memoryMark'), practice: label('practiceMark'), computed: label('computedMark'), page: label('pageMark') };
   blocks.push(
     { kind: 'heading', text: label('sources') },
-    list(output.sources.map(({ title, clauses, held, id }) => `${wordFor(title, catalogue)}${clauses === '' ? '' : `: ${clauses.split('; ').map((clause) => wordFor(clause, catalogue)).join('; ')}`}${id === 'common-practice' ? '' : ` (${marks[held] ?? held})`}`)),
+    list(output.sources.map(({ title, clauses, held, id }) => `${wordFor(title, catalogue)}${clauses === '' ? '' : `: ${clauses.split('; ').map((clause) => wordFor(clause, catalogue)).join('; ')}`}${id === 'common-practice' ? '' : heldMark(marks[held] ?? held)}`)),
     { kind: 'paragraph', text: `${label('advises')} ${editionText(output, catalogue)}`, isSmall: true },
   );
   return blocks;
@@ -118,7 +118,7 @@ export function editionText({ libraryVersion, tablesEdition }: Pick<JobSheetOutp
 
 /**
  * An assumption in one line: "Thickness of the metal case: 0.8 to 1.2 mm; changes force and hold".
- * @example assumptionText({ name: 'workshop-at-20', value: 20, unit: '°C', source: { id: 'common-practice', held: 'practice' }, effect: 'how-hot' }, english, plainStyle) // 'Temperature of the workshop: 20 °C (common practice (no source)); changes how hot or cold the parts must be.'
+ * @example assumptionText({ name: 'workshop-at-20', value: 20, unit: '°C', source: { id: 'common-practice', held: 'practice' }, effect: 'how-hot' }, english, plainStyle) // 'Temperature of the workshop: 20 °C [common practice (no source)]; changes how hot or cold the parts must be.'
  */
 export function assumptionText({ name, value, upToValue, unit, source, effect }: Assumption, catalogue: Catalogue, style: WritingStyle): string {
   const word = catalogue.assumed[name] ?? name;
@@ -126,8 +126,16 @@ export function assumptionText({ name, value, upToValue, unit, source, effect }:
   const [factor, shownUnit] = unit === '1/K' ? [1e6, 'µm/(m·K)'] : [1, unit];
   const number = (n: number) => writeValue('plain', n * factor, style);
   const shown = typeof value === 'string' ? wordFor(value, catalogue) : upToValue === undefined || upToValue === value ? number(value) : `${number(value)} ${catalogue.labels['to'] ?? ''} ${number(upToValue)}`;
-  const held = source.held === 'memory' ? ` (${catalogue.labels['memoryMark'] ?? ''})` : source.held === 'practice' ? ` (${catalogue.labels['practiceMark'] ?? ''})` : '';
+  const held = source.held === 'memory' || source.held === 'practice' ? heldMark(catalogue.labels[`${source.held}Mark`] ?? '') : '';
   return `${word}: ${shown}${shownUnit === '' ? '' : ` ${style.units?.[shownUnit] ?? shownUnit}`}${held}; ${catalogue.labels['changes'] ?? ''} ${catalogue.effects[effect] ?? effect}.`;
+}
+
+/**
+ * How a value or a source is held, as it stands behind it.
+ * @example heldMark('computed here') // ' [computed here]'
+ */
+export function heldMark(mark: string): string {
+  return ` [${mark}]`;
 }
 
 function list(texts: readonly string[]): SheetBlock {

@@ -105,8 +105,7 @@ export const jobWords = {
     shaftNow: 'Shaft',
     depthNow: 'Depth of the new seal, four points',
     hourMeter: 'Hour meter',
-    date: 'Date',
-    signature: 'Name and signature',
+    signing: 'Date, name and signature',
     computedWith: 'Computed with Seatwright {version}, tables {edition}.',
     advises: "This sheet advises; it does not certify. The maker's manual, local rules and licensed practice come first.",
     memoryMark: 'from memory (unverified)',
@@ -149,7 +148,7 @@ export const jobWords = {
     position: 'this position',
     machine: 'the machine',
     'lip travel': 'the lip travel permitted here',
-    'common practice': 'common practice (no source)',
+    'common practice': 'common practice, no source',
     'not known': 'not known',
   },
 } as const;
