@@ -127,6 +127,27 @@ describe('putting in', () => {
     expect(step('in-outside-film', { seal: { ...seal, construction: 'rubber-covered' } })).toBeDefined();
   });
 
+  // EPDM is rated poor in mineral oil by a published table; that a PTFE lip goes in dry, and a brake bears no oil, is common practice.
+  test.each([
+    ['NBR', 'petrol-oil-mix', ['in-grease-between-lips', 'in-oil-the-lip-two-stroke', 'in-outside-film']],
+    ['NBR', 'grease', ['in-grease-between-lips', 'in-grease-the-lip', 'in-outside-film']],
+    ['VMQ', 'engine-oil', ['in-grease-between-lips', 'in-oil-the-lip-with', 'in-outside-film']],
+    ['EPDM', undefined, ['in-silicone-between-lips', 'in-wet-without-oil', 'in-outside-soap']],
+    ['EPDM', 'hot-water', ['in-silicone-between-lips', 'in-wet-without-oil', 'in-outside-soap']],
+    ['EPDM', 'brake-fluid-glycol', ['in-wet-with-brake-fluid', 'in-outside-brake-fluid']],
+    ['NBR', 'brake-fluid-glycol', ['in-wet-with-brake-fluid', 'in-outside-brake-fluid']],
+    ['PTFE', 'engine-oil', ['in-lip-dry', 'in-outside-film']],
+  ] as const)('%s in %s is wetted with what it stands', (lipMaterial, fluid, expected) => {
+    const wetted = (construction: string) => all({ seal: { ...seal, lipMaterial, construction, hasDustLip: true }, ...(fluid === undefined ? {} : { running: { fluid } }) }).map(([code]) => code).slice(3, 3 + expected.length);
+    expect(wetted('rubber-covered')).toEqual(expected);
+    expect(wetted('metal-case')).toEqual([...expected.slice(0, -1), 'in-outside-clean']);
+  });
+
+  test('what EPDM must not meet is named with the table that says so', () => {
+    const { steps } = run({ seal: { ...seal, lipMaterial: 'EPDM' } });
+    expect(steps.find(({ code }) => code === 'in-wet-without-oil')).toMatchObject({ parameters: { lipMaterial: 'EPDM' }, source: { id: 'japanese-seal-handbook', held: 'page' } });
+  });
+
   test('the lip goes as it was noted only where that is right', () => {
     for (const [lipFacing, fluidSide, code] of [['inward', 'inside', 'in-lip-faces'], ['outward', 'outside', 'in-lip-faces'], ['inward', undefined, 'in-lip-faces'], ['outward', 'both', 'in-lip-faces'], ['inward', 'outside', 'in-lip-toward-fluid'], ['outward', 'inside', 'in-lip-toward-fluid'], [undefined, 'inside', 'in-lip-toward-fluid']] as const) {
       expect(all({ lipFacing, fluidSide }).map(([name]) => name).filter((name) => /^in-lip-/u.test(name))).toEqual([code]);

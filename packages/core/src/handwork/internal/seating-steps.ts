@@ -2,6 +2,7 @@ import { commonPractice, plainGeometry, planStep, source, type PlanStep, type So
 import { flushOrShoulder, tiltShare } from './final-depth.js';
 import { practiceValue } from './practice-value.js';
 import type { Seating } from './seating.js';
+import { wettingSteps } from './wetting-steps.js';
 
 const guideFoil = practiceValue('guide-foil', 'Mm');
 
@@ -40,12 +41,9 @@ function guideStep({ situation, lipFreeMm }: Seating, { part, partMm }: NonNulla
 }
 
 function greasing({ situation }: Seating): readonly PlanStep[] {
-  const { seal, lipFacing, running, fluidSide } = situation;
+  const { lipFacing, running, fluidSide } = situation;
   const isTwoStroke = running?.fluid === 'petrol-oil-mix';
-  const steps: PlanStep[] = [];
-  if (seal.hasDustLip === true) steps.push(planStep('in-grease-between-lips', {}, manuals));
-  steps.push(running?.fluid === undefined ? planStep('in-oil-the-lip', {}, manuals) : planStep('in-oil-the-lip-with', { fluid: running.fluid }, manuals));
-  steps.push(planStep(seal.construction === 'metal-case' ? 'in-outside-clean' : 'in-outside-film', {}, commonPractice));
+  const steps: PlanStep[] = [...wettingSteps(situation)];
   const isRight = lipFacing !== undefined && (fluidSide === undefined || fluidSide === 'both' || (lipFacing === 'inward') === (fluidSide === 'inside'));
   const cautions = isTwoStroke ? ['air-leak-seizes-engine'] : [];
   steps.push(isRight ? planStep('in-lip-faces', { lipFacing }, manuals, cautions) : planStep('in-lip-toward-fluid', {}, manuals, cautions));

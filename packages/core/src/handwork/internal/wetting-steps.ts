@@ -1,0 +1,42 @@
+import { commonPractice, planStep, source, type PlanStep, type SourceReference } from '../../result/index.js';
+import type { Situation } from '../../seal/index.js';
+import { lipFluid } from '../../tables/generated/lip-fluid.js';
+import { markAt } from '../../tables/table.js';
+
+const manuals: SourceReference = source('workshop-manuals-1995', 'page', 'oil seals');
+
+/** What the lip, the space behind it and the outside are wetted with before the seal goes in: not every rubber stands oil, and not every fluid bears it. */
+export function wettingSteps({ seal, running }: Pick<Situation, 'seal' | 'running'>): readonly PlanStep[] {
+  const isBare = seal.construction === 'metal-case';
+  const steps = (between: PlanStep | null, lip: PlanStep, outside: PlanStep) => [...(seal.hasDustLip === true && between !== null ? [between] : []), lip, isBare ? planStep('in-outside-clean', {}, commonPractice) : outside];
+  const withOil = planStep('in-outside-film', {}, commonPractice);
+  const fluid = running?.fluid;
+  if (fluid === 'brake-fluid-glycol') return steps(null, planStep('in-wet-with-brake-fluid', {}, commonPractice), planStep('in-outside-brake-fluid', {}, commonPractice));
+  const { lipMaterial } = seal;
+  if (lipMaterial === 'PTFE') return steps(null, planStep('in-lip-dry', {}, commonPractice), withOil);
+  const swelling = swellsInOil(lipMaterial);
+  if (swelling !== null) return steps(planStep('in-silicone-between-lips', {}, swelling), planStep('in-wet-without-oil', { lipMaterial }, swelling), planStep('in-outside-soap', {}, commonPractice));
+  return steps(planStep('in-grease-between-lips', {}, manuals), oiled(fluid), withOil);
+}
+
+function oiled(fluid: NonNullable<Situation['running']>['fluid']): PlanStep {
+  switch (fluid) {
+    case undefined:
+      return planStep('in-oil-the-lip', {}, manuals);
+    case 'grease':
+      return planStep('in-grease-the-lip', {}, manuals);
+    case 'petrol-oil-mix':
+      return planStep('in-oil-the-lip-two-stroke', {}, manuals);
+    default:
+      return planStep('in-oil-the-lip-with', { fluid }, manuals);
+  }
+}
+
+/** Where a table rates the rubber poor in mineral oil: the source that says so; null where none does. */
+function swellsInOil(material: string): SourceReference | null {
+  const { columns } = lipFluid;
+  for (let i = 0; i < lipFluid.rowCount; i += 1) {
+    if (columns.material[i] === material && columns.fluid[i] === 'mineral-oil' && columns.rating[i] === 'poor') return source(columns.rowSource[i] ?? lipFluid.source, markAt(lipFluid, 'rating', i));
+  }
+  return null;
+}
