@@ -164,6 +164,18 @@ test('a hole in the face always leaves the wall asked for on both sides', () => 
   );
 });
 
+test('a drill at its stop stays a millimetre clear of what lies behind, in the narrowest seal that the width allows, whichever way the lip faces', () => {
+  const drilled = fc.sample(places, { numRuns: 2000, seed: 7 }).flatMap((situation) => {
+    const { method, hole } = extractionPlan.compute(situation);
+    if (method !== 'drill and screw' || hole.drillStopFromSealFaceMm === null || situation.clearBehindMm === undefined) return [];
+    // ISO 6194-1: a width of up to 10 mm may be 0.2 mm less, a larger one 0.3 mm.
+    const narrowestMm = situation.seal.widthMm - (situation.seal.widthMm <= 10 ? 0.2 : 0.3);
+    return [{ facing: situation.lipFacing, leftMm: narrowestMm + situation.clearBehindMm - hole.drillStopFromSealFaceMm }];
+  });
+  for (const facing of ['inward', 'outward']) expect(drilled.filter((one) => one.facing === facing).length, facing).toBeGreaterThan(20);
+  expect(Math.min(...drilled.map(({ leftMm }) => leftMm))).toBeGreaterThanOrEqual(1 - 1e-9);
+});
+
 test('the driver to turn, made anywhere within its classes, serves by the same judgement', () => {
   fc.assert(
     fc.property(places, (situation) => {

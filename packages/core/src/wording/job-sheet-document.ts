@@ -68,6 +68,7 @@ function sealBlocks(seal: SealOutcome, catalogue: Catalogue, style: WritingStyle
 
 function planBlocks(heading: string, steps: JobSheetOutput['blocks']['takeOut'], findings: JobSheetOutput['fileFindings'], catalogue: Catalogue, style: WritingStyle): readonly SheetBlock[] {
   const shown = findings.filter((finding) => finding.severity !== 'good');
+  if (shown.length === 0 && steps.length === 0) return [];
   return [
     { kind: 'heading', text: heading },
     ...(shown.length === 0 ? [] : [{ kind: 'list', isNumbered: false, isSmall: false, items: shown.map((finding) => findingItem(finding, catalogue, style)) } as const]),

@@ -68,7 +68,7 @@ export function extractionOf(input: ExtractionInput): Extraction {
   const screw = face.largestDrillMm === null ? null : chooseScrew(section, pullForceN, face.largestDrillMm, face.freeWidthMm, leastWallMm);
   const depth = screw === null ? null : drillDepthOf(section, screw.screw.pilotMm);
   const roomBehindMm = depth === null || situation.clearBehindMm === undefined ? null : depth.roomInSealMm + situation.clearBehindMm;
-  const roomNeededMm = depth === null ? null : depth.drillPointMm + practice.drillReserveMm;
+  const roomNeededMm = depth === null ? null : depth.overshootMm + practice.drillReserveMm;
   const reaches = roomBehindMm !== null && roomNeededMm !== null && roomBehindMm < roomNeededMm;
   const method: ExtractionMethod = pushOut !== null ? 'push out from inside' : screw !== null && !reaches ? 'drill and screw' : 'pull on the rim';
   const onShaft = largestOnShaft(situation, section, depthMm, isFixed);

@@ -25,6 +25,11 @@ export interface DrillDepth {
   readonly drillStopFromSealFaceMm: number;
   /** From the inside of the face to the inner end of the seal. */
   readonly roomInSealMm: number;
+  /**
+   * How far past the inside of the face the drill stands at its stop: its point, and where the open side looks out also what the stop allows for
+   * a seal that is wider, and a face that is thinner or thicker, than this one may be.
+   */
+  readonly overshootMm: number;
 }
 
 /** Half the point angle of a common twist drill. */
@@ -55,13 +60,9 @@ export function drillDepthOf({ lipFacing, widthMm, faceThicknessMm }: Pick<Secti
   const drillPointMm = drillMm / 2 / Math.tan(halfPointRad);
   const breakthroughMm = faceThicknessMm.high + drillPointMm;
   const faceInSealMm = lipFacing === 'inward' ? 0 : Math.max(widthMm.high - faceThicknessMm.low, 0);
-  return {
-    drillPointMm,
-    breakthroughMm,
-    faceInSealMm,
-    drillStopFromSealFaceMm: faceInSealMm + breakthroughMm,
-    roomInSealMm: lipFacing === 'inward' ? Math.max(widthMm.low - faceThicknessMm.high, 0) : 0,
-  };
+  const drillStopFromSealFaceMm = faceInSealMm + breakthroughMm;
+  const roomInSealMm = lipFacing === 'inward' ? Math.max(widthMm.low - faceThicknessMm.high, 0) : 0;
+  return { drillPointMm, breakthroughMm, faceInSealMm, drillStopFromSealFaceMm, roomInSealMm, overshootMm: drillStopFromSealFaceMm - widthMm.low + roomInSealMm };
 }
 
 function largestDrill(upToMm: number): number | null {
