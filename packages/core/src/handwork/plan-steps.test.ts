@@ -42,6 +42,13 @@ describe('taking out', () => {
     expect(step('out-pull-straight', { bore: {} })?.parameters).toEqual({ screwCount: run({ bore: {} }).screwCount });
   });
 
+  test('a screw keeps its point where nothing lies behind, and loses it where nobody knows what does', () => {
+    const narrow = { seal: { ...seal, widthMm: 4 }, lipFacing: 'outward', clearBehindMm: undefined };
+    expect(codes({ ...narrow, behind: 'open space' })).toContain('out-turn-in-screws');
+    expect(codes({ ...narrow, behind: 'gear' })).not.toContain('out-turn-in-screws');
+    expect(run({ ...narrow, behind: 'open space' }).screw).toMatchObject({ tipFromMm: run({ ...narrow, behind: 'open space' }).screw?.tipUpToMm });
+  });
+
   test('cautions stand beside the step that can hurt, and those of petrol, fluoro rubber and magnesium only there', () => {
     expect(run().steps.filter(({ cautions }) => cautions.length > 0).map(({ code, cautions }) => [code, cautions])).toEqual([
       ['out-make-safe', ['makers-manual-first', 'machine-cannot-start', 'hot-parts', 'spinning-parts']],

@@ -25,7 +25,7 @@ export const practice = {
 interface ScrewReach {
   /** Least depth of the point below the outer face of the seal: face, and a point about as long as the thread is thick. */
   readonly tipFromMm: number;
-  /** Most: short of what is behind, or of the inner end of the seal where nobody knows what is behind. */
+  /** Most: short of what is behind, or of the inner end of the seal where nobody knows what is behind; in open space what it needs. */
   readonly tipUpToMm: number;
   readonly lengthFromMm: number;
   /** Largest head that clears the shaft. */
@@ -82,7 +82,7 @@ export function extractionOf(input: ExtractionInput): Extraction {
     pushOut,
     screw,
     depth,
-    reach: screw === null || depth === null ? null : screwReach(screw, depth, face, section, situation.clearBehindMm ?? 0, Math.max(depthMm, 0)),
+    reach: screw === null || depth === null ? null : screwReach(screw, depth, face, section, situation, Math.max(depthMm, 0)),
     roomBehindMm,
     roomNeededMm,
     drillReachMm: depth === null ? null : drillReach(situation, face, depth, depthMm),
@@ -94,11 +94,12 @@ export function extractionOf(input: ExtractionInput): Extraction {
   };
 }
 
-function screwReach({ screw }: ScrewChoice, { faceInSealMm }: DrillDepth, face: FreeFace, { faceThicknessMm, widthMm }: Section, clearMm: number, depthMm: number): ScrewReach {
+function screwReach({ screw }: ScrewChoice, { faceInSealMm }: DrillDepth, face: FreeFace, { faceThicknessMm, widthMm }: Section, { clearBehindMm, behind }: Situation, depthMm: number): ScrewReach {
   const tipFromMm = faceInSealMm + faceThicknessMm.high + screw.outsideMm;
+  const isOpenBehind = clearBehindMm === undefined && behind === 'open space';
   return {
     tipFromMm,
-    tipUpToMm: widthMm.low + clearMm - practice.drillReserveMm,
+    tipUpToMm: Math.max(widthMm.low + (clearBehindMm ?? 0) - practice.drillReserveMm, isOpenBehind ? tipFromMm : 0),
     lengthFromMm: tipFromMm + depthMm + practice.gripMm,
     headUpToMm: 2 * (face.holeCircleRadiusMm - face.innerLimitRadiusMm),
   };
