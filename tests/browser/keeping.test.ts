@@ -110,7 +110,11 @@ describe('what is typed', () => {
 
   it('is not kept where the browser keeps nothing, and the page says so', async () => {
     const { page, context } = await bench.open();
-    await page.addInitScript(() => { Object.defineProperty(globalThis, 'indexedDB', { value: { open: () => { throw new DOMException('denied', 'SecurityError'); } } }); });
+    await page.addInitScript(() => {
+      const denied = () => { throw new DOMException('denied', 'SecurityError'); };
+      Object.defineProperty(globalThis, 'indexedDB', { value: { open: denied } });
+      Object.defineProperty(globalThis, 'BroadcastChannel', { value: class { constructor() { denied(); } } });
+    });
     await page.reload();
     await page.getByText('this browser keeps nothing').waitFor();
     await openSample(page, 'Bilge pump');

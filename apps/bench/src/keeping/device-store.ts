@@ -26,7 +26,15 @@ export type Hindrance = 'refused' | 'no room' | 'held up' | 'outdated';
 export type Outcome<T> = { readonly value: T } | { readonly hindrance: Hindrance };
 
 const version = 2;
-const channelName = 'seatwright-kept';
+
+/** How the pages of this device hear of each other; null where the browser denies that along with its storage. */
+function channelToOthers(): BroadcastChannel | null {
+  try {
+    return new BroadcastChannel('seatwright-kept');
+  } catch {
+    return null;
+  }
+}
 
 /**
  * The store of this device, and the connection to it. The connection comes when it is first used, is given up for a newer page,
@@ -37,17 +45,17 @@ export class DeviceStore extends EventTarget {
   private connection: Connection | null = null;
   private opening: Promise<Connection | Hindrance> | null = null;
   private isOutdated = false;
-  private readonly others = new BroadcastChannel(channelName);
+  private readonly others = channelToOthers();
 
   constructor() {
     super();
-    this.others.addEventListener('message', () => this.dispatchEvent(new Event('changed elsewhere')));
+    this.others?.addEventListener('message', () => this.dispatchEvent(new Event('changed elsewhere')));
   }
 
   /** Runs something that writes, and lets the other pages of this device know. */
   async change<T>(run: (connection: Connection) => Promise<T>): Promise<Outcome<T>> {
     const outcome = await this.use(run);
-    if ('value' in outcome) this.others.postMessage('changed');
+    if ('value' in outcome) this.others?.postMessage('changed');
     return outcome;
   }
 

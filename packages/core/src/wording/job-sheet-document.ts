@@ -5,7 +5,7 @@ import { bearingBlocks } from './internal/bearing-blocks.js';
 import { driverBlocks } from './internal/driver-blocks.js';
 import { sizeBlocks } from './internal/size-blocks.js';
 import type { SheetBlock, SheetDocument, SheetItem } from './sheet-document.js';
-import { findingItem, stepItem, writeFinding } from './write-finding.js';
+import { findingItem, heldMark, stepItem, writeFinding } from './write-finding.js';
 import { plainStyle, writeValue, type WritingStyle } from './write-value.js';
 import { wordFor } from './word-for.js';
 
@@ -129,14 +129,6 @@ export function assumptionText({ name, value, upToValue, unit, source, effect }:
   const shown = typeof value === 'string' ? wordFor(value, catalogue) : upToValue === undefined || upToValue === value ? number(value) : `${number(value)} ${catalogue.labels['to'] ?? ''} ${number(upToValue)}`;
   const held = source.held === 'memory' || source.held === 'practice' ? heldMark(catalogue.labels[`${source.held}Mark`] ?? '') : '';
   return `${word}: ${shown}${shownUnit === '' ? '' : ` ${style.units?.[shownUnit] ?? shownUnit}`}${held}; ${catalogue.labels['changes'] ?? ''} ${catalogue.effects[effect] ?? effect}.`;
-}
-
-/**
- * How a value or a source is held, as it stands behind it.
- * @example heldMark('computed here') // ' [computed here]'
- */
-export function heldMark(mark: string): string {
-  return ` [${mark}]`;
 }
 
 function list(texts: readonly string[]): SheetBlock {

@@ -23,7 +23,7 @@ export function writeFinding(finding: Finding, catalogue: Catalogue, style: Writ
  */
 export function markedFinding(finding: Finding, catalogue: Catalogue, style: WritingStyle): string {
   const { says } = writeFinding(finding, catalogue, style);
-  return finding.source.held === 'memory' ? `${says} [${catalogue.labels['memoryMark'] ?? 'memory'}]` : says;
+  return finding.source.held === 'memory' ? `${says}${heldMark(catalogue.labels['memoryMark'] ?? 'memory')}` : says;
 }
 
 /**
@@ -46,4 +46,12 @@ export function stepItem(step: PlanStep, catalogue: Catalogue, style: WritingSty
     tone: 'plain',
     below: step.cautions.map((code) => ({ kind: 'caution', text: fill(catalogue.cautions[code] ?? code, step.parameters, catalogue, style) })),
   };
+}
+
+/**
+ * How a value or a source is held, as it stands behind it.
+ * @example heldMark('computed here') // ' [computed here]'
+ */
+export function heldMark(mark: string): string {
+  return ` [${mark}]`;
 }

@@ -1,7 +1,6 @@
 import { commonPractice, planStep, source, type PlanStep, type SourceReference } from '../../result/index.js';
 import type { Situation } from '../../seal/index.js';
 import { lipFluid } from '../../tables/generated/lip-fluid.js';
-import { markAt } from '../../tables/table.js';
 
 const manuals: SourceReference = source('workshop-manuals-1995', 'page', 'oil seals');
 
@@ -14,8 +13,7 @@ export function wettingSteps({ seal, running }: Pick<Situation, 'seal' | 'runnin
   if (fluid === 'brake-fluid-glycol') return steps(null, planStep('in-wet-with-brake-fluid', {}, commonPractice), planStep('in-outside-brake-fluid', {}, commonPractice));
   const { lipMaterial } = seal;
   if (lipMaterial === 'PTFE') return steps(null, planStep('in-lip-dry', {}, commonPractice), withOil);
-  const swelling = swellsInOil(lipMaterial);
-  if (swelling !== null) return steps(planStep('in-silicone-between-lips', {}, swelling), planStep('in-wet-without-oil', { lipMaterial }, swelling), planStep('in-outside-soap', {}, commonPractice));
+  if (swellsInOil(lipMaterial)) return steps(planStep('in-silicone-between-lips', {}, commonPractice), planStep('in-wet-without-oil', { lipMaterial }, commonPractice), planStep('in-outside-soap', {}, commonPractice));
   return steps(planStep('in-grease-between-lips', {}, manuals), oiled(fluid), withOil);
 }
 
@@ -24,19 +22,16 @@ function oiled(fluid: NonNullable<Situation['running']>['fluid']): PlanStep {
     case undefined:
       return planStep('in-oil-the-lip', {}, manuals);
     case 'grease':
-      return planStep('in-grease-the-lip', {}, manuals);
+      return planStep('in-grease-the-lip', {}, commonPractice);
     case 'petrol-oil-mix':
-      return planStep('in-oil-the-lip-two-stroke', {}, manuals);
+      return planStep('in-oil-the-lip-two-stroke', {}, commonPractice);
     default:
       return planStep('in-oil-the-lip-with', { fluid }, manuals);
   }
 }
 
-/** Where a table rates the rubber poor in mineral oil: the source that says so; null where none does. */
-function swellsInOil(material: string): SourceReference | null {
-  const { columns } = lipFluid;
-  for (let i = 0; i < lipFluid.rowCount; i += 1) {
-    if (columns.material[i] === material && columns.fluid[i] === 'mineral-oil' && columns.rating[i] === 'poor') return source(columns.rowSource[i] ?? lipFluid.source, markAt(lipFluid, 'rating', i));
-  }
-  return null;
+/** Whether a table rates the rubber poor in mineral oil. What it is wetted with instead stands in no table: the steps say that it is practice. */
+function swellsInOil(lipMaterial: string): boolean {
+  const { material, fluid, rating } = lipFluid.columns;
+  return material.some((one, i) => one === lipMaterial && fluid[i] === 'mineral-oil' && rating[i] === 'poor');
 }
