@@ -4,6 +4,7 @@ export { drawInRod, type DrawInRodInput, type DrawInRodOutput } from './draw-in-
 export { driverSearch, type DriverSearchOutput } from './driver-search.js';
 export { explainDrivers, explainExtraction, explainSeating } from './explain-handwork.js';
 export { extractionPlan, type ExtractionPlanOutput } from './extraction-plan.js';
+export { finalDepthOf } from './internal/final-depth.js';
 export { planExtraction } from './internal/plan-extraction.js';
 export { planSeating } from './internal/plan-seating.js';
 export { searchDrivers } from './internal/search-drivers.js';

@@ -59,7 +59,8 @@ describe('where the new seal ends', () => {
     expect(facing({ lipFacing: 'outward', fluidSide: 'outside' })).toEqual([]);
     const moves = (depthMm: number, more: Input = {}) => told({ seat: { kind: 'depth', depthMm }, oldDepthMm: [1, 1, 1, 1], ...more }, /moves|track/u);
     expect(moves(1.4)).toEqual([['seating-lip-moves-inward', 'note', 'supporting', { moveMm: close(0.4) }]]);
-    expect(moves(1)).toEqual([['seating-lip-moves-inward', 'note', 'supporting', { moveMm: 0 }]]);
+    expect(told({ seat: { kind: 'depth', depthMm: 1 }, oldDepthMm: [1, 1, 1, 1] }, /runs-as/u)).toEqual([['seating-lip-runs-as-before', 'note', 'supporting', {}]]);
+    expect(moves(1)).toEqual([]);
     expect(moves(0.5)).toEqual([['seating-lip-moves-outward', 'note', 'supporting', { moveMm: close(0.5) }]]);
     const worn = { wearTrack: { catchesNail: true } };
     expect(moves(2, worn)).toMatchObject([['seating-lip-leaves-track', 'good', 'deciding', { moveMm: 1, moveWantedMm: 1 }]]);

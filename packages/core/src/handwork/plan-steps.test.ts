@@ -94,8 +94,8 @@ describe('taking out', () => {
     expect(Number(pushed.steps[6]?.parameters['outsideUpToMm'])).toBeLessThanOrEqual(pushed.pushOutTube?.outsideUpToMm ?? NaN);
     const hook = (input: Input) => run(input).steps.slice(6, -3).map(({ code, parameters, cautions }) => [code, parameters, cautions]);
     const narrow = { seal: { ...seal, shaftMm: 29 }, shaft: {}, bore: {} };
-    expect(hook(narrow)).toEqual([['out-catch-chips', {}, ['chips-stay-out']], ['out-hook-the-rim', {}, ['eye-protection', 'cut-edges', 'never-lever-on-shaft-or-bore']]]);
-    expect(hook({ lipFacing: 'outward', clearBehindMm: 1 }).map(([code]) => code)).toEqual(['out-catch-chips', 'out-hook-open-side']);
+    expect(hook(narrow)).toEqual([['out-close-the-gap', {}, ['chips-stay-out']], ['out-hook-the-rim', {}, ['eye-protection', 'cut-edges', 'never-lever-on-shaft-or-bore']]]);
+    expect(hook({ lipFacing: 'outward', clearBehindMm: 1 }).map(([code]) => code)).toEqual(['out-close-the-gap', 'out-hook-open-side']);
     const covered = hook({ shaft: { obstacles: [{ kind: 'collar', diameterMm: 31, fromMm: 5, lengthMm: 10 }] } });
     expect(covered[0]).toEqual(['out-clear-the-face', { part: 'collar' }, []]);
     expect(covered).toHaveLength(3);

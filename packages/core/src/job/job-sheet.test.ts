@@ -19,6 +19,64 @@ test('two seals in one bore each need their own depth', () => {
   expect(sheet(6.5).verdict).toBe('does not suit');
 });
 
+const leg = (parts: readonly object[], more: object = {}) =>
+  jobSheet.run({
+    workshop: {
+      format: 'seatwright', version: 1,
+      machines: [{ name: 'leg', positions: [{ name: 'propeller shaft', bore: { diameterMm: 35, depthMm: 20, innerEnd: 'shoulder' }, behind: 'bearing', clearBehindMm: 5, retainedBy: 'circlip', lipFacing: 'inward', fluidSide: 'inside', running: { fluid: 'gear-oil', fluidTemperatureC: 70 }, parts, ...more }] }],
+    },
+  });
+const oil = { ...seal, name: 'oil', seat: { kind: 'shoulder' } };
+const water = { ...seal, name: 'water', seat: { kind: 'depth', depthMm: 1 }, lipFacing: 'outward', fluidSide: 'outside', running: { fluid: 'water' } };
+const seals = (sheet_: ReturnType<typeof leg>) => sheet_.parts.flatMap((part) => (part.kind === 'seal' ? [part] : []));
+
+test('seals that share a bore come out from outside and go in from inside, in whichever order the file has them', () => {
+  for (const parts of [[oil, water], [water, oil]]) {
+    const { blocks, fileFindings } = leg(parts);
+    const named = (steps: typeof blocks.takeOut) => steps.flatMap(({ code, parameters }) => (code.includes('-now-the-') ? [parameters['name']] : []));
+    expect(named(blocks.takeOut)).toEqual(['water', 'oil']);
+    expect(named(blocks.putIn)).toEqual(['oil', 'water']);
+    // 20 mm of bore less 7 mm of width is 13 mm; the outer one ends at 1 mm + 7 mm.
+    expect(fileFindings.find(({ code }) => code === 'seals-stand-apart')?.parameters).toMatchObject({ outer: 'water', inner: 'oil', gapMm: 5 });
+  }
+});
+
+test('what is done once for the machine is not told for every seal', () => {
+  const { blocks } = leg([oil, water]);
+  const count = (steps: typeof blocks.takeOut, code: string) => steps.filter((step) => step.code === code).length;
+  expect([count(blocks.takeOut, 'out-make-safe'), count(blocks.takeOut, 'out-take-off-circlip'), count(blocks.putIn, 'in-refit-circlip'), count(blocks.putIn, 'in-look-for-leaks')]).toEqual([1, 1, 1, 1]);
+  expect(blocks.takeOut[1]?.code).toBe('out-make-safe');
+  expect(blocks.putIn.at(-1)?.code).toBe('in-look-for-leaks');
+  expect([count(blocks.takeOut, 'out-scrap-old-seal'), count(blocks.putIn, 'in-drive-to-shoulder-depth'), count(blocks.putIn, 'in-drive-to-depth')]).toEqual([2, 1, 1]);
+});
+
+test('a seal that keeps water out faces the water, and runs in it', () => {
+  const [oilSeal, waterSeal] = seals(leg([oil, water]));
+  const codesOf = (part: typeof oilSeal) => part?.findings.map(({ code }) => code) ?? [];
+  expect(codesOf(waterSeal)).toContain('lip-faces-fluid');
+  expect(codesOf(waterSeal)).not.toContain('lip-faces-away');
+  expect(codesOf(oilSeal)).toContain('lip-faces-fluid');
+  expect(waterSeal?.situation).toMatchObject({ running: { fluid: 'water', fluidTemperatureC: 70 }, fluidSide: 'outside' });
+  expect(oilSeal?.situation).toMatchObject({ running: { fluid: 'gear-oil' }, fluidSide: 'inside' });
+});
+
+test('what lies behind an outer seal is the inner one, at the distance that the old ones had', () => {
+  const behind = (parts: readonly object[], more: object = {}) => seals(leg(parts, more)).map(({ situation }) => situation as { behind?: string; clearBehindMm?: number; oldDepthMm?: readonly number[] });
+  expect(behind([water, oil]).map(({ behind: what, clearBehindMm }) => [what, clearBehindMm])).toEqual([['second seal', undefined], ['bearing', 5]]);
+  expect(behind([{ ...water, oldDepthMm: [1, 2] }, { ...oil, oldDepthMm: [13] }]).map(({ clearBehindMm }) => clearBehindMm)).toEqual([4.5, 5]);
+  // One depth for the whole position cannot be that of two seals.
+  expect(behind([water, oil], { oldDepthMm: [1] }).map(({ oldDepthMm }) => oldDepthMm)).toEqual([undefined, undefined]);
+  expect(behind([oil], { oldDepthMm: [1] }).map(({ oldDepthMm }) => oldDepthMm)).toEqual([[1]]);
+});
+
+test('unknown fields of another position are not told on this sheet', () => {
+  const at = (name: string, more: object = {}) => ({ name, parts: [seal], ...more });
+  const told = (machines: readonly object[], more: object = {}) =>
+    jobSheet.run({ workshop: { format: 'seatwright', version: 1, machines, ...more }, machine: 'winch', position: 'drum' }).fileFindings.find(({ code }) => code === 'unknown-fields')?.parameters['fields'];
+  expect(told([{ name: 'winch', positions: [at('drum'), at('motor', { colour: 'red' })] }, { name: 'pump', colour: 'blue', positions: [at('drive')] }])).toBeUndefined();
+  expect(told([{ name: 'winch', colour: 'grey', positions: [at('drum', { colour: 'red' })] }], { town: 'here' })).toBe('machines[0].positions[0].colour, machines[0].colour, town');
+});
+
 test('in steps it comes to the same, and what is wrong is said at the first', () => {
   const question = { workshop: { format: 'seatwright', version: 1, machines: [{ name: 'winch', positions: [{ name: 'drum', running: { speedRpm: 900 }, parts: [seal, { kind: 'bearing', designation: '6204', shaftClass: 'k6', housingClass: 'H7' }] }] }] } };
   const steps = jobSheetInSteps(question);

@@ -1,23 +1,41 @@
 import type { Situation } from '../seal/index.js';
+import { oldGapMm, outermostFirst, sealPartsOf, type SealInBore } from './internal/seals-along-bore.js';
 import type { Position, SealPart, WorkshopFile } from './workshop-file-field.js';
 
 /**
- * The situation of one seal part: what its position, and the workshop around it, say about it.
+ * The situation of one seal part: what its position, and the workshop around it, say about it. What a part says of itself goes first.
+ * Where seals share a bore, what lies behind an outer one is the next seal, and the depth of the old seal is that of the part alone.
  * @example positionsOf(readWorkshop({ format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] }).workshop).map(({ position }) => situationOf(readWorkshop({ format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] }).workshop, position, position.parts[0]).seal.outsideMm)[0] // 35
  */
 export function situationOf(workshop: WorkshopFile, position: Position, part: SealPart): Situation {
-  const { kind: _kind, name: _name, note: _note, seat, lipFacing, oldDepthMm, ...seal } = part;
+  const all = sealsInOrder(workshop, position);
+  const i = all.findIndex((seal) => seal.part === part);
+  const [own, inner] = [all[i], all[i + 1]];
+  if (own === undefined || inner === undefined) return own?.situation ?? ownSituation(workshop, position, part, false);
+  const { clearBehindMm: _ofInnermost, ...situation } = own.situation;
+  const gapMm = oldGapMm(own, inner);
+  return { ...situation, behind: 'second seal', ...(gapMm === null || gapMm < 0 ? {} : { clearBehindMm: gapMm }) };
+}
+
+/** The seals of a position, outermost first. @internal */
+export function sealsInOrder(workshop: WorkshopFile, position: Position): readonly SealInBore[] {
+  const parts = sealPartsOf(position);
+  return outermostFirst(parts.map((part) => ({ part, situation: ownSituation(workshop, position, part, parts.length > 1) })));
+}
+
+function ownSituation(workshop: WorkshopFile, position: Position, part: SealPart, isOneOfSeveral: boolean): Situation {
+  const { kind: _kind, name: _name, note: _note, seat, lipFacing, fluidSide, running, oldDepthMm, ...seal } = part;
   const all = {
     shaft: position.shaft,
     bore: position.bore,
     seal,
-    running: position.running,
+    running: running === undefined ? position.running : { ...position.running, ...given(running) },
     seat: seat ?? position.seat,
     lipFacing: lipFacing ?? position.lipFacing,
-    fluidSide: position.fluidSide,
+    fluidSide: fluidSide ?? position.fluidSide,
     rotation: position.rotation,
     wearTrack: position.wearTrack,
-    oldDepthMm: oldDepthMm ?? position.oldDepthMm,
+    oldDepthMm: oldDepthMm ?? (isOneOfSeveral ? undefined : position.oldDepthMm),
     clearBehindMm: position.clearBehindMm,
     behind: position.behind,
     retainedBy: position.retainedBy,
@@ -26,5 +44,9 @@ export function situationOf(workshop: WorkshopFile, position: Position, part: Se
     instruments: workshop.instruments,
     materials: workshop.materials,
   };
-  return Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined)) as unknown as Situation;
+  return given(all) as unknown as Situation;
+}
+
+function given(fields: object): Record<string, unknown> {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
 }

@@ -16,6 +16,9 @@ const sealPartField = z.strictObject({
   ...sealShape,
   seat: z.optional(seatField),
   lipFacing: situationShape.lipFacing,
+  /** Where seals share a bore: the fluid that this one keeps, and how it runs where that differs from the position. */
+  fluidSide: situationShape.fluidSide,
+  running: z.optional(runningField),
   oldDepthMm: situationShape.oldDepthMm,
   note: noteField,
 });

@@ -20,14 +20,15 @@ export function jobSheetDocument(output: JobSheetOutput, catalogue: Catalogue, s
     { kind: 'title', text: `${label('title')}: ${output.machine}, ${output.position}`, under: output.parts.map((part) => part.name).join('; ') },
     verdictBlock(output, catalogue, style),
   ];
-  for (const seal of seals) blocks.push(...sealBlocks(seal, catalogue, style, seals.length > 1));
+  for (const seal of seals) blocks.push(...sealBlocks(seal, catalogue, style, seals.length > 1 ? seal.name : null));
   for (const part of output.parts) {
     if (part.kind === 'bearing') blocks.push(...bearingBlocks(part, catalogue, style));
   }
   if (output.fileFindings.length > 0) blocks.push({ kind: 'list', isNumbered: false, isSmall: false, items: output.fileFindings.map((finding) => findingItem(finding, catalogue, style)) });
-  blocks.push(...planBlocks(label('takeOut'), output.blocks.takeOut, seals.flatMap((seal) => seal.extraction?.findings ?? []), catalogue, style));
-  for (const seal of seals) if (seal.driver !== null) blocks.push({ kind: 'heading', text: label('driver') }, ...driverBlocks(seal.driver, catalogue, style));
-  blocks.push(...planBlocks(label('putIn'), output.blocks.putIn, seals.flatMap((seal) => (seal.seating?.findings ?? []).filter((finding) => !seal.findings.includes(finding))), catalogue, style));
+  const nameOf = (seal: SealOutcome) => (seals.length > 1 ? seal.name : null);
+  blocks.push(...planBlocks(label('takeOut'), output.blocks.takeOut, seals.map((seal) => ({ name: nameOf(seal), findings: seal.extraction?.findings ?? [] })), catalogue, style));
+  for (const seal of seals) if (seal.driver !== null) blocks.push({ kind: 'heading', text: `${label('driver')}${suffixOf(nameOf(seal))}` }, ...driverBlocks(seal.driver, catalogue, style));
+  blocks.push(...planBlocks(label('putIn'), output.blocks.putIn, seals.map((seal) => ({ name: nameOf(seal), findings: (seal.seating?.findings ?? []).filter((finding) => !seal.findings.includes(finding)) })), catalogue, style));
   blocks.push(...planBlocks(label('prove'), output.blocks.prove, [], catalogue, style));
   blocks.push(
     {
@@ -50,14 +51,14 @@ export function jobSheetDocument(output: JobSheetOutput, catalogue: Catalogue, s
 function verdictBlock(output: JobSheetOutput, catalogue: Catalogue, style: WritingStyle): SheetBlock {
   const decisive = output.parts.flatMap((part) => part.findings).filter((finding) => finding.severity === 'bad' || finding.severity === 'unknown' || finding.severity === 'care');
   const deciding = decisive.filter((finding) => finding.role === 'deciding');
-  const because = (deciding.length > 0 ? deciding : decisive).slice(0, 2).map((finding) => writeFinding(finding, catalogue, style).says);
+  const because = [...new Set((deciding.length > 0 ? deciding : decisive).map((finding) => writeFinding(finding, catalogue, style).says))].slice(0, 2);
   const next = output.nextReading === null ? null : `${catalogue.labels['wouldDecide'] ?? ''}: ${catalogue.readings[output.nextReading] ?? output.nextReading}.`;
   return { kind: 'verdict', verdict: output.verdict, word: wordFor(output.verdict, catalogue), because, next };
 }
 
-function sealBlocks(seal: SealOutcome, catalogue: Catalogue, style: WritingStyle, isNamed: boolean): readonly SheetBlock[] {
+function sealBlocks(seal: SealOutcome, catalogue: Catalogue, style: WritingStyle, name: string | null): readonly SheetBlock[] {
   const label = (key: string) => catalogue.labels[key] ?? key;
-  const suffix = isNamed ? `: ${seal.name}` : '';
+  const suffix = suffixOf(name);
   const items = seal.findings.map((finding) => findingItem(finding, catalogue, style));
   return [
     ...(seal.check === null ? [] : sizeBlocks(seal, seal.check, catalogue, style, `${label('sizes')}${suffix}`)),
@@ -66,14 +67,27 @@ function sealBlocks(seal: SealOutcome, catalogue: Catalogue, style: WritingStyle
   ];
 }
 
-function planBlocks(heading: string, steps: JobSheetOutput['blocks']['takeOut'], findings: JobSheetOutput['fileFindings'], catalogue: Catalogue, style: WritingStyle): readonly SheetBlock[] {
-  const shown = findings.filter((finding) => finding.severity !== 'good');
+/** What is to be said before a plan, of the one seal or of each by its name. */
+interface Remarks {
+  readonly name: string | null;
+  readonly findings: JobSheetOutput['fileFindings'];
+}
+
+function planBlocks(heading: string, steps: JobSheetOutput['blocks']['takeOut'], remarks: readonly Remarks[], catalogue: Catalogue, style: WritingStyle): readonly SheetBlock[] {
+  const shown = remarks.map(({ name, findings }) => ({ name, findings: findings.filter((finding) => finding.severity !== 'good') })).filter(({ findings }) => findings.length > 0);
   if (shown.length === 0 && steps.length === 0) return [];
   return [
     { kind: 'heading', text: heading },
-    ...(shown.length === 0 ? [] : [{ kind: 'list', isNumbered: false, isSmall: false, items: shown.map((finding) => findingItem(finding, catalogue, style)) } as const]),
+    ...shown.flatMap(({ name, findings }): readonly SheetBlock[] => [
+      ...(name === null ? [] : [{ kind: 'paragraph', text: `${name}:`, isSmall: false } as const]),
+      { kind: 'list', isNumbered: false, isSmall: false, items: findings.map((finding) => findingItem(finding, catalogue, style)) },
+    ]),
     { kind: 'list', isNumbered: true, isSmall: false, items: steps.map((step) => stepItem(step, catalogue, style)) },
   ];
+}
+
+function suffixOf(name: string | null): string {
+  return name === null ? '' : `: ${name}`;
 }
 
 function dueText({ due }: JobSheetOutput, catalogue: Catalogue, style: WritingStyle): string {

@@ -17,8 +17,14 @@ function looking({ situation, oldDepth }: Extraction): readonly PlanStep[] {
     planStep('out-make-safe', {}, commonPractice, ['makers-manual-first', 'machine-cannot-start', 'hot-parts', 'spinning-parts', ...(isPetrol ? ['petrol-vapour'] : [])]),
     planStep('out-photograph', {}, commonPractice, seal.lipMaterial === 'FKM' ? ['burnt-fluoro-rubber'] : []),
     lipFacing === undefined ? planStep('out-note-lip-facing', {}, commonPractice) : planStep('out-lip-facing-noted', { lipFacing }, commonPractice),
-    oldDepth === null ? planStep('out-measure-old-depth', {}, commonPractice) : planStep('out-old-depth-noted', { leastDepthMm: oldDepth.leastMm, mostDepthMm: oldDepth.mostMm }, commonPractice),
+    oldDepthStep(oldDepth),
   ];
+}
+
+function oldDepthStep(oldDepth: Extraction['oldDepth']): PlanStep {
+  if (oldDepth === null) return planStep('out-measure-old-depth', {}, commonPractice);
+  const { leastMm, mostMm } = oldDepth;
+  return leastMm === mostMm ? planStep('out-old-depth-noted-once', { depthMm: leastMm }, commonPractice) : planStep('out-old-depth-noted', { leastDepthMm: leastMm, mostDepthMm: mostMm }, commonPractice);
 }
 
 function freeing({ situation }: Extraction): readonly PlanStep[] {
@@ -74,7 +80,7 @@ function hooking({ face, screw, situation }: Extraction): readonly PlanStep[] {
   const isOutward = situation.lipFacing === 'outward';
   return [
     ...(isCovered ? [planStep('out-clear-the-face', { part: face.innerLimitBy }, commonPractice)] : []),
-    planStep('out-catch-chips', {}, commonPractice, ['chips-stay-out']),
+    planStep('out-close-the-gap', {}, commonPractice, ['chips-stay-out']),
     planStep(isOutward ? 'out-hook-open-side' : 'out-hook-the-rim', {}, source('general-memory', 'memory', 'hook or screw into the case only'), ['eye-protection', 'cut-edges', 'never-lever-on-shaft-or-bore']),
   ];
 }

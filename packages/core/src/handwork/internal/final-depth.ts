@@ -13,7 +13,7 @@ export interface FinalDepth {
 
 export const flushOrShoulder: SourceReference = source('workshop-manuals-1995', 'page', 'to the shoulder; flush where there is none');
 
-/** Flush, on the shoulder (bore depth less width), or at the depth asked for; without a word, the shoulder if there is one, else flush. */
+/** Flush, on the shoulder (bore depth less width), or at the depth asked for; without a word, the shoulder if there is one, else flush. @internal */
 export function finalDepthOf(situation: Situation): FinalDepth {
   const { seat, bore, seal } = situation;
   const kind = seat?.kind ?? (bore?.innerEnd === 'shoulder' ? 'shoulder' : 'flush');

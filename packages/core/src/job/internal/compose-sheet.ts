@@ -5,12 +5,14 @@ import { findPosition, type FoundPosition } from '../find-position.js';
 import { nextDue } from '../next-due.js';
 import { readWorkshop } from '../read-workshop-file.js';
 import { recordOf } from '../service-record.js';
+import { sealsInOrder } from '../situation-of.js';
 import type { BearingPart, Machine, Position, WorkshopFile } from '../workshop-file-field.js';
 import { attempt } from './attempt.js';
 import type { InSteps } from './in-steps.js';
 import { sealOutcome, type Remedies } from './seal-outcome.js';
 import { betweenSeals } from './several-seals.js';
 import type { BearingOutcome, JobSheetOutput, SealOutcome } from './sheet-output.js';
+import { putInSteps, takeOutSteps } from './steps-of-seals.js';
 import type { sheetQuestionField } from './sheet-question-field.js';
 
 /** Who is asked for what not every sheet needs: handed in, so that a page with seals alone need not fetch it. */
@@ -21,16 +23,18 @@ export interface Experts {
 
 /** One position as one ordered job sheet, in steps that each take a small part of the time. */
 export function* composeSheet(input: z.infer<typeof sheetQuestionField>, experts: Experts): InSteps<JobSheetOutput> {
-  const { workshop, unknownFields } = readWorkshop(input.workshop);
+  const { workshop, unknownFields: unknownInFile } = readWorkshop(input.workshop);
   const found = findPosition(workshop, input);
   const { machine, position, path } = found;
+  const unknownFields = unknownInFile.filter((field) => !isOfAnotherPlace(field, path));
   const parts: (SealOutcome | BearingOutcome)[] = [];
   for (const [i, part] of position.parts.entries()) {
     yield;
     parts.push(part.kind === 'seal' ? yield* sealOutcome(workshop, position, part, `${path}.parts[${i}]`, experts.remedies) : yield* experts.bearing(workshop, machine, position, part, `${path}.parts[${i}]`));
   }
   yield;
-  const seals = parts.filter((part) => part.kind === 'seal');
+  const order = sealsInOrder(workshop, position).map(({ part }) => `${path}.parts[${position.parts.indexOf(part)}]`);
+  const seals = parts.filter((part) => part.kind === 'seal').sort((a, b) => order.indexOf(a.path) - order.indexOf(b.path));
   const speed = seals.find((seal) => seal.check?.peripheralSpeedMps != null)?.check?.peripheralSpeedMps ?? null;
   const due = nextDue(machine, position, speed, input.asOfDate);
   const record = growthOnRecord(workshop, found, input.asOfDate);
@@ -46,8 +50,8 @@ export function* composeSheet(input: z.infer<typeof sheetQuestionField>, experts
   const notChecked = [...new Set([...outputs.flatMap((output) => output.notChecked), ...(due.intervalHours === null ? ['service-interval'] : []), ...(record.some(({ code }) => forecasts.includes(code)) ? ['wear-goes-on-as-before'] : [])])];
   const blocks = {
     // Seals out before any heat; bearings in, and cold again, before the seals.
-    takeOut: [...seals.flatMap((seal) => [...(seal.extraction?.steps ?? [])]), ...bearings.flatMap((bearing) => [...(bearing.removal?.steps ?? [])])],
-    putIn: [...[...bearings].reverse().flatMap((bearing) => [...(bearing.fitting?.steps ?? [])]), ...[...seals].reverse().flatMap((seal) => [...(seal.seating?.steps ?? [])])],
+    takeOut: [...takeOutSteps(seals), ...bearings.flatMap((bearing) => [...(bearing.removal?.steps ?? [])])],
+    putIn: [...[...bearings].reverse().flatMap((bearing) => [...(bearing.fitting?.steps ?? [])]), ...putInSteps(seals)],
     prove: proveSteps(due.dueAtHours),
   };
   const between = betweenSeals(seals);
@@ -67,6 +71,12 @@ export function* composeSheet(input: z.infer<typeof sheetQuestionField>, experts
     libraryVersion,
     tablesEdition,
   };
+}
+
+/** Whether a field of the file belongs to another machine or position than the one on the sheet. */
+function isOfAnotherPlace(field: string, path: string): boolean {
+  const place = /^machines\[\d+\](\.positions\[\d+\])?/.exec(field)?.[0];
+  return place !== undefined && place !== path && !path.startsWith(`${place}.`);
 }
 
 /** Findings that look ahead: they hold only while the wear goes on as before. */

@@ -1,7 +1,7 @@
 import { planExtraction, planSeating, searchDrivers } from '../../handwork/index.js';
 import { deciding, plainGeometry, verdictOf, type Finding } from '../../result/index.js';
 import { judgeSeal, type SealCheckOutput, type Situation } from '../../seal/index.js';
-import { situationOf } from '../situation-of.js';
+import { sealsInOrder, situationOf } from '../situation-of.js';
 import type { Position, SealPart, WorkshopFile } from '../workshop-file-field.js';
 import { attempt } from './attempt.js';
 import type { InSteps } from './in-steps.js';
@@ -28,11 +28,18 @@ export function* sealOutcome(workshop: WorkshopFile, position: Position, part: S
   yield;
   const driver = tried('driver-search', () => searchDrivers(workshop.toolsAtHand === undefined ? situation : { ...situation, toolsAtHand: workshop.toolsAtHand }));
   yield;
-  const seating = tried('seating-plan', () => planSeating(situation));
+  const seating = tried('seating-plan', () => planSeating(apartFromItsNeighbour(workshop, position, part, situation)));
   yield;
   // Where the new seal would end belongs to the question whether it suits; how it is got there does not.
   const ofPlace = (seating?.findings ?? []).filter(({ role, severity }) => role === 'deciding' && (severity === 'care' || severity === 'bad'));
   const helps = check === null ? [] : remedies(situation, check);
   const findings = [...(check?.findings ?? []), ...ofPlace, ...helps, ...errors];
   return { kind: 'seal', name: part.name ?? `${part.shaftMm} × ${part.outsideMm} × ${part.widthMm}`, path, situation, verdict: verdictOf(findings), findings, check, extraction, driver, seating };
+}
+
+/** Where another seal lies behind this one in the same bore, the room between the two is judged from both (`betweenSeals`). */
+function apartFromItsNeighbour(workshop: WorkshopFile, position: Position, part: SealPart, situation: Situation): Situation {
+  if (sealsInOrder(workshop, position).at(-1)?.part === part) return situation;
+  const { clearBehindMm: _judgedBetween, ...rest } = situation;
+  return { ...rest, behind: 'open space' };
 }

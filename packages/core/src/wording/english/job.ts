@@ -2,7 +2,7 @@
 export const jobWords = {
   effects: { 'increment-not-given-below-it3': 'the upper limit of holes K to ZC in grades finer than IT3' },
   findings: {
-    'several-seals-answer': { says: 'Two seals in one bore need their own depth each, grease between them, and the hole between them kept open.' },
+    'several-seals-answer': { says: 'Seals that share a bore need their own depth each, grease between them, and the hole between them kept open.' },
     'unknown-fields': { says: 'The file has {fieldCount} {fieldCount|field|fields} that this version does not know ({fields}): kept in the file, and not used.' },
     'could-not-compute': { says: 'Part of this could not be computed: {reason}', todo: 'Mend that entry, or look the part up by hand.' },
     'seals-overlap': { says: '"{outer}" at {outerDepthMm} and "{inner}" at {innerDepthMm} would stand in each other by {overlapMm}.', todo: 'Seat the inner one deeper, or take narrower ones.' },
@@ -21,6 +21,9 @@ export const jobWords = {
     'bearing-not-looked-at': { says: 'The bearing "{name}" stands here but neither of its seats is told: it was not looked at.' },
   },
   steps: {
+    'out-now-the-seal': 'Now "{name}" comes out.',
+    'in-now-the-seal': 'Now "{name}" goes in.',
+    'in-now-the-next-seal': 'Now "{name}" goes in. Put grease into the space between the seals first, not to the brim, and see that the hole there is open.',
     'prove-turn-by-hand': 'Turn the shaft by hand, before and after: it must run free, without a scrape or a stick. A new lip drags a little, evenly; note how much.',
     'prove-run-warm': 'Run it warm under watch and look for a leak; look again cold. Check the depth of the seal once more after the first hot run, and look at it again after the first hours of work.',
     'prove-write-down': 'Write down the readings, the depth at four points and the hour meter, and sign.',

@@ -5,7 +5,7 @@ import type { jobWords } from '../english/job.js';
 export const germanJobWords: SameWords<typeof jobWords> = {
   effects: { 'increment-not-given-below-it3': 'die obere Grenze von Bohrungen K bis ZC in Graden feiner als IT3' },
   findings: {
-    'several-seals-answer': { says: 'Zwei Ringe in einer Bohrung brauchen jeder seine eigene Tiefe, Fett dazwischen und die Öffnung zwischen ihnen frei.' },
+    'several-seals-answer': { says: 'Ringe, die sich eine Bohrung teilen, brauchen jeder seine eigene Tiefe, Fett dazwischen und die Öffnung zwischen ihnen frei.' },
     'unknown-fields': { says: 'Die Datei hat {fieldCount} {fieldCount|Feld|Felder}, die diese Fassung nicht kennt ({fields}): in der Datei behalten, nicht verwendet.' },
     'could-not-compute': { says: 'Ein Teil davon war nicht zu berechnen: {reason}', todo: 'Den Eintrag berichtigen oder diesen Teil von Hand nachschlagen.' },
     'seals-overlap': { says: '„{outer}“ bei {outerDepthMm} und „{inner}“ bei {innerDepthMm} stünden um {overlapMm} ineinander.', todo: 'Den inneren tiefer setzen oder schmalere Ringe nehmen.' },
@@ -24,6 +24,9 @@ export const germanJobWords: SameWords<typeof jobWords> = {
     'bearing-not-looked-at': { says: 'Das Lager „{name}“ sitzt hier, aber keiner seiner Sitze ist angegeben: Es wurde nicht betrachtet.' },
   },
   steps: {
+    'out-now-the-seal': 'Jetzt kommt „{name}“ heraus.',
+    'in-now-the-seal': 'Jetzt kommt „{name}“ hinein.',
+    'in-now-the-next-seal': 'Jetzt kommt „{name}“ hinein. Vorher Fett in den Raum zwischen den Ringen geben, nicht bis zum Rand, und nachsehen, ob die Öffnung dort frei ist.',
     'prove-turn-by-hand': 'Welle von Hand drehen, vorher und nachher: Sie muss frei laufen, ohne Schaben und Haken. Eine neue Lippe bremst etwas, gleichmäßig; notieren, wie stark.',
     'prove-run-warm': 'Unter Aufsicht warm laufen lassen und nach Leckage sehen; kalt noch einmal nachsehen. Die Tiefe des Rings nach dem ersten heißen Lauf noch einmal prüfen und nach den ersten Betriebsstunden wieder nachsehen.',
     'prove-write-down': 'Messwerte, die Tiefe an vier Stellen und den Stundenzähler aufschreiben und unterschreiben.',
