@@ -4,6 +4,7 @@ import './sheet-elements.js';
 import type { JobSheetOutput } from '@seatwright/core/job';
 import type { SectionMode } from '@seatwright/elements/seat-section.js';
 import { History } from './document/history.js';
+import { sealStillThere } from './document/change-parts.js';
 import { bearingPartsOf, placeAfter, placeKey, placesIn, positionPath, sealPartsOf, withPlaceAlone, type Place } from './document/places.js';
 import { isObject, textAt, valueAt, withValue, type Json, type JsonObject, type Path } from './document/raw-document.js';
 import { seatPath, seatValue } from './document/seat-entry.js';
@@ -189,12 +190,19 @@ export class BenchSheet extends PageElement {
     takeOwnTools: () => void this.takeOwnTools(),
     makeToolsOwn: () => void this.makeToolsOwn(),
     arrangePlaces: () => void this.arranging.toggle(),
-    chooseSeal: (part) => {
-      this.sealPart = part;
-      this.driverName = '';
-      this.computer.now();
+    chooseSeal: (part) => { this.openSeal(part); },
+    changeParts: ({ file, sealPart }) => {
+      if (this.file !== null) this.history.note({ file: this.file, place: this.place }, []);
+      this.take(file);
+      this.openSeal(sealPart);
     },
   };
+
+  private openSeal(part: number): void {
+    this.sealPart = part;
+    this.driverName = '';
+    this.computer.now();
+  }
 
   private change(path: Path, value: Json | undefined): void {
     if (this.file === null) return;
@@ -220,7 +228,10 @@ export class BenchSheet extends PageElement {
     const place = placeAfter(this.file, this.place, file);
     this.file = file;
     this.shared = null;
-    if (place !== undefined && placeKey(place) === placeKey(this.place)) this.computer.soon();
+    if (place !== undefined && placeKey(place) === placeKey(this.place)) {
+      this.sealPart = sealStillThere(file, place, this.sealPart);
+      this.computer.soon();
+    }
     else this.openPlace(place ?? placesIn(file)[0] ?? this.place);
   }
 
@@ -228,6 +239,7 @@ export class BenchSheet extends PageElement {
   private take(next: JsonObject, elsewhere?: Place): void {
     this.file = next;
     this.place = elsewhere ?? this.place;
+    this.sealPart = sealStillThere(next, this.place, this.sealPart);
     this.shared = null;
     this.keeping.keep();
     if (elsewhere === undefined) this.computer.soon();

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { toolField } from '@seatwright/core/handwork';
-import { bearingPartField, workshopFileField } from '@seatwright/core/job';
+import { bearingPartField, sealPartField, workshopFileField } from '@seatwright/core/job';
 import { materialNames } from '@seatwright/core/material';
 import { boreField, obstacleField, requirementSetField, runningField, sealShape, shaftField, situationShape, wearTrackField } from '@seatwright/core/seal';
 import type { Choice } from '@seatwright/elements/seat-choice-field.js';
@@ -51,6 +51,9 @@ const machine = machineShape();
 
 /** The depth that `seat` takes when its kind is `depth`. */
 export const seatDepth = inLanguage((): Entry => entryOf('position', 'seat.depthMm', depthOption, { label: 'depth of its outer face below the housing face' }));
+
+/** What tells one of several seals from the others. */
+export const sealName = inLanguage((): Entry => entryOf('seal', 'name', sealPartField.shape.name));
 
 export const groups = inLanguage((): readonly Group[] => [
   {

@@ -1,6 +1,7 @@
 import { sealSheetInSteps, type JobSheetOutput } from '@seatwright/core/job';
 import { CalculationError, type WorkingStep } from '@seatwright/core/result';
-import { isObject, textAt, valueAt, type Json, type JsonObject } from '../document/raw-document.js';
+import { isOwnOfSeal } from '../document/change-parts.js';
+import { isObject, pathOf, textAt, valueAt, type Json, type JsonObject } from '../document/raw-document.js';
 import { bearingPartsOf, machinePath, positionPath, sealPartsOf, withPlaceAlone, type Place } from '../document/places.js';
 import type * as whole from './whole-sheet.js';
 import { pathInFull, withoutUnfinished } from '../document/without-unfinished.js';
@@ -72,7 +73,9 @@ function keyOfPath(path: string, sealPart: number, bearingPart?: number): string
     const ofSeal = `parts[${sealPart}].`;
     const ofBearing = `parts[${bearingPart ?? -1}].`;
     if (rest.startsWith(ofBearing)) return `bearing.${rest.slice(ofBearing.length)}`;
-    return rest.startsWith(ofSeal) ? `seal.${rest.slice(ofSeal.length)}` : rest;
+    if (!rest.startsWith(ofSeal)) return rest;
+    const inSeal = rest.slice(ofSeal.length);
+    return isOwnOfSeal(pathOf(inSeal)) ? inSeal : `seal.${inSeal}`;
   }
   const inMachine = /^machines\[0\]\.(.*)$/u.exec(path);
   if (inMachine !== null) return `machine.${inMachine[1] ?? ''}`;

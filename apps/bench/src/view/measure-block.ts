@@ -1,10 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { measuredSize, type Readings } from '@seatwright/core/measure';
 import { wordFor, writeValue, type WritingStyle } from '@seatwright/core/wording';
+import { withoutPart, withSeal } from '../document/change-parts.js';
 import { positionPath } from '../document/places.js';
 import { listAt, textAt, valueAt, type Path } from '../document/raw-document.js';
 import { keyOf, wordOf, type Scope } from '../form/entry.js';
-import { groups, obstacleForm, seatDepth, toolForm, type Group, type GroupName } from '../form/groups.js';
+import { groups, obstacleForm, sealName, seatDepth, toolForm, type Group, type GroupName } from '../form/groups.js';
 import { lengthIn } from '../form/length-in.js';
 import { renderOldDepths } from '../form/render-depths.js';
 import { renderEntry } from '../form/render-entry.js';
@@ -24,7 +25,7 @@ export function measureBlock(context: SheetContext): TemplateResult {
     heading: words.blocks.measure,
     line: toBegin.length > 0 ? `${toBegin.length} ${words.missing}` : seal === null ? '' : measureLine(seal, style),
     isOpen: true,
-    content: html`${toBegin.length > 0 ? html`<p class="begin">${words.begin}</p>` : nothing} ${groups().filter((group) => isShown(group.name, context)).map((group) => renderGroup(group, context))} ${context.bearingPart === null ? addBearing(context) : nothing}`,
+    content: html`${toBegin.length > 0 ? html`<p class="begin">${words.begin}</p>` : nothing} ${groups().filter((group) => isShown(group.name, context)).map((group) => renderGroup(group, context))} ${partsWays(context)}`,
   });
 }
 
@@ -34,10 +35,26 @@ function isShown(name: GroupName, { sealParts, bearingPart }: SheetContext): boo
   return sealParts.length > 0 || bearingPart === null || !['seal', 'place'].includes(name);
 }
 
-/** The bearing behind the seal is on the sheet once somebody asks for it. */
-function addBearing({ document, place, actions }: SheetContext): TemplateResult {
+/** Parts come on the sheet once somebody asks for them, and go again where another one stays. */
+function partsWays({ document, place, sealPart, sealParts, bearingPart, actions }: SheetContext): TemplateResult {
   const parts: Path = [...positionPath(place), 'parts'];
-  return html`<button type="button" class="plain" @click=${() => { actions.change([...parts, listAt(document, parts).length], { kind: 'bearing' }); actions.goTo('bearing.designation'); }}>+ ${words.add.bearing}</button>`;
+  const count = listAt(document, parts).length;
+  const without = (part: number) => () => {
+    const next = withoutPart(document, place, part);
+    if (next !== null) actions.changeParts(next);
+  };
+  return html`<p class="ways">
+    <button type="button" class="plain" @click=${() => { actions.changeParts(withSeal(document, place, words.sealNumber)); }}>+ ${sealParts.length === 0 ? words.add.seal : words.add.anotherSeal}</button>
+    ${bearingPart === null ? html`<button type="button" class="plain" @click=${() => { actions.change([...parts, count], { kind: 'bearing' }); actions.goTo('bearing.designation'); }}>+ ${words.add.bearing}</button>` : nothing}
+    ${sealParts.length > 0 && count > 1 ? html`<button type="button" class="plain" @click=${without(sealPart)}>${words.remove}: ${partName(document, place, sealPart, sealParts)}</button>` : nothing}
+    ${bearingPart !== null && count > 1 ? html`<button type="button" class="plain" @click=${without(bearingPart)}>${words.remove}: ${words.groups.bearing}</button>` : nothing}
+  </p>`;
+}
+
+/** What a seal is called: by its name, else by its number among several. */
+export function partName(document: SheetContext['document'], place: SheetContext['place'], part: number, sealParts: readonly number[]): string {
+  const name = textAt(document, [...positionPath(place), 'parts', part, 'name']);
+  return name !== '' ? name : sealParts.length < 2 ? words.groups.seal : words.sealNumber.replace('{number}', String(sealParts.indexOf(part) + 1));
 }
 
 function renderGroup(group: Group, context: SheetContext): TemplateResult {
@@ -46,12 +63,17 @@ function renderGroup(group: Group, context: SheetContext): TemplateResult {
   return html`<details class="group" id="group-${group.name}" ?open=${group.name === 'seal' && context.isFresh}>
     <summary><h3>${words.groups[group.name]}</h3><span class="line">${groupLine(group.name, context)}</span>${isUnreadable ? html`<span class="unreadable">${words.unreadable}</span>` : missing > 0 ? html`<span class="missing">${missing} ${words.missing}</span>` : nothing}</summary>
     <div class="content">
-      <div class="fields">${special(group.name, 'first', context)}${group.entries.map((entry) => renderEntry(entry, context))}${special(group.name, 'last', context)}</div>
+      <div class="fields">${special(group.name, 'first', context)}${group.entries.filter((entry) => entry.path !== 'behind' || !isBeforeAnother(context)).map((entry) => renderEntry(entry, context))}${special(group.name, 'last', context)}</div>
       ${group.more.length === 0 && special(group.name, 'more', context) === nothing
         ? nothing
         : html`<details class="more"><summary>${words.more}</summary><div class="fields">${group.more.map((entry) => renderEntry(entry, context))}${special(group.name, 'more', context)}</div></details>`}
     </div>
   </details>`;
+}
+
+/** Behind an outer one of several seals lies the next seal: that is not asked. */
+function isBeforeAnother({ seal, sealParts, document, place }: SheetContext): boolean {
+  return sealParts.length > 1 && situationOfSeal(seal)?.behind === 'second seal' && textAt(document, [...positionPath(place), 'behind']) !== 'second seal';
 }
 
 /** Fields that are more than one entry. */
@@ -65,6 +87,8 @@ function special(name: GroupName, where: 'first' | 'last' | 'more', context: She
       return context.sealParts.length === 0 ? nothing : renderReadings('position', 'bore.readings', words.readings.bore, 'inside', context);
     case 'bearing last':
       return html`${renderReadings('bearing', 'shaftReadings', words.readings.shaftSeat, 'outside', context)}${renderReadings('bearing', 'housingReadings', words.readings.housingSeat, 'inside', context)}`;
+    case 'seal first':
+      return context.sealParts.length < 2 ? nothing : renderEntry(sealName(), context);
     case 'seal more':
       return renderReadings('seal', 'outsideReadings', words.readings.seal, 'outside', context);
     case 'place last':
@@ -120,7 +144,7 @@ function groupLine(name: GroupName, context: SheetContext): string {
     }
     case 'place': {
       const facing = text('position', 'lipFacing');
-      return some(seatKindIn(context) === 'depth' ? fillDepth(length('position', 'seat.depthMm')) : seatWord(seatKindIn(context)), facing === '' ? '' : `${words.lip} ${wordOf(facing)}`, behindLine(wordOf(text('position', 'behind')), length('position', 'clearBehindMm')));
+      return some(seatKindIn(context) === 'depth' ? fillDepth(length('position', 'seat.depthMm')) : seatWord(seatKindIn(context)), facing === '' ? '' : `${words.lip} ${wordOf(facing)}`, behindLine(wordOf(isBeforeAnother(context) ? 'second seal' : text('position', 'behind')), length('position', 'clearBehindMm')));
     }
     case 'shaft':
       return some(readingsLine('shaft.readings', 'outside', context));

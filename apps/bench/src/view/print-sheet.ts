@@ -51,6 +51,7 @@ export function printSheet(context: SheetContext): TemplateResult | typeof nothi
     </header>
     <div class="head">
       <div>
+        ${isOneSeal || context.seal === null ? nothing : html`<p><strong>${context.seal.name}</strong></p>`}
         ${sectionView(context, { mode: isBearingAlone ? 'bearing in' : 'as driven', isOnPaper: true })}
         ${signing.flat().map(renderBlockOnPaper)}
       </div>

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { JobSheetOutput } from '@seatwright/core/job';
+import type { JobSheetOutput, SealOutcome } from '@seatwright/core/job';
+import type { Finding } from '@seatwright/core/result';
 import { bearingBlocks, editionText, type SheetBlock, type WritingStyle } from '@seatwright/core/wording';
 import { decideLine, dueLine, putInLine, takeOutLine } from '../sheet/summaries.js';
 import { words } from '../words/index.js';
@@ -20,14 +21,14 @@ const notComputed = () => html`<p>${words.notComputed}</p>`;
 export function decideBlock(context: SheetContext, working: TemplateResult | typeof nothing): TemplateResult {
   const { output, style, isStale } = context;
   if (output === null) return renderBlock({ id: 'decide', heading: words.blocks.decide, line: words.noResult, isOpen: false, content: nothing });
-  const findings = context.same('all findings', [...output.parts.flatMap((part) => part.findings), ...output.fileFindings]);
+  const ofParts = partsOfFindings(context, output);
   return renderBlock({
     id: 'decide',
     heading: words.blocks.decide,
     line: decideLine(output),
     isOpen: true,
     isStale,
-    content: html`<seat-findings .findings=${findings} .writing=${style}></seat-findings>
+    content: html`${ofParts.map(({ name, findings }) => html`${name === '' ? nothing : html`<h3>${name}</h3>`}<seat-findings .findings=${findings} .writing=${style}></seat-findings>`)}
       ${context.seal === null ? nothing : html`<h3>${words.sizes}</h3>`}
       ${sizeTables(context).map(renderTable)}
       ${bearingTables(context)}
@@ -36,6 +37,18 @@ export function decideBlock(context: SheetContext, working: TemplateResult | typ
       ${shelfBlock(context)}
       ${working}`,
   });
+}
+
+/** What is to be said of the one seal and all the rest together; of several seals under the name of each. */
+function partsOfFindings(context: SheetContext, output: JobSheetOutput): readonly { readonly name: string; readonly findings: readonly Finding[] }[] {
+  if (!hasSeveralSeals(output)) return [{ name: '', findings: context.same('all findings', [...output.parts.flatMap((part) => part.findings), ...output.fileFindings]) }];
+  const parts = output.parts.map(({ name, findings }) => ({ name, findings }));
+  return context.same('findings of parts', output.fileFindings.length === 0 ? parts : [...parts, { name: words.ofTheSheet, findings: output.fileFindings }]);
+}
+
+/** Several seals are one piece of work, in one order; one seal is shown by itself. */
+function hasSeveralSeals({ parts }: JobSheetOutput): boolean {
+  return parts.filter(({ kind }) => kind === 'seal').length > 1;
 }
 
 /** How the old one comes out. */
@@ -50,8 +63,10 @@ export function takeOutBlock(context: SheetContext): TemplateResult {
     isOpen: false,
     isStale,
     opened: () => { actions.showMode('taking out'); },
-    content: seal.extraction === null ? notComputed() : html`<seat-findings .findings=${seal.extraction.findings} .writing=${style}></seat-findings>
-      <seat-plan .steps=${seal.extraction.steps} .writing=${style}></seat-plan>${bearingPlan(output, 'removal', style)}`,
+    content: seal.extraction === null ? notComputed() : html`${nameAmongSeveral(seal, output)}<seat-findings .findings=${seal.extraction.findings} .writing=${style}></seat-findings>
+      ${hasSeveralSeals(output)
+        ? html`<h3>${words.inThisOrder}</h3><seat-plan .steps=${output.blocks.takeOut} .writing=${style}></seat-plan>${bearingFindings(output, 'removal', style)}`
+        : html`<seat-plan .steps=${seal.extraction.steps} .writing=${style}></seat-plan>${bearingPlan(output, 'removal', style)}`}`,
   });
 }
 
@@ -68,12 +83,12 @@ export function putInBlock(context: SheetContext): TemplateResult {
     isOpen: false,
     isStale,
     opened: () => { actions.showMode('as driven'); },
-    content: html`${bearingPlan(output, 'fitting', style)}${bearingDrivers(context)}<h3>${words.driver}</h3>
+    content: html`${hasSeveralSeals(output) ? bearingFindings(output, 'fitting', style) : bearingPlan(output, 'fitting', style)}${bearingDrivers(context)}${nameAmongSeveral(seal, output)}<h3>${words.driver}</h3>
       ${seal.driver === null ? notComputed() : html`<seat-driver-choices .search=${seal.driver} chosen=${driver?.name ?? ''} .writing=${style} @seat-driver=${(event: CustomEvent<{ readonly name: string }>) => { actions.chooseDriver(event.detail.name); }}></seat-driver-choices>`}
       ${driversBlock({ search: seal.driver, situation: seal.situation, context, drawn: driver?.name ?? '', draw: (name) => { actions.chooseDriver(name); } })}
       <h3>${words.seating}</h3>
       ${findings.length === 0 ? nothing : html`<seat-findings .findings=${findings} .writing=${style}></seat-findings>`}
-      ${seal.seating === null ? notComputed() : html`<seat-plan .steps=${seal.seating.steps} .writing=${style}></seat-plan>`}`,
+      ${hasSeveralSeals(output) ? html`<h3>${words.inThisOrder}</h3><seat-plan .steps=${output.blocks.putIn} .writing=${style}></seat-plan>` : seal.seating === null ? notComputed() : html`<seat-plan .steps=${seal.seating.steps} .writing=${style}></seat-plan>`}`,
   });
 }
 
@@ -125,6 +140,14 @@ function bearingDrivers(context: SheetContext): TemplateResult | typeof nothing 
   return driversBlock({ search: bearingOutcome?.driver ?? null, situation: bearingOutcome?.situation, context, drawn: bearingDriver?.name ?? '', draw: (name) => { actions.chooseBearingDriver(name); } });
 }
 
+function bearingFindings(output: JobSheetOutput, which: 'removal' | 'fitting', style: WritingStyle): TemplateResult {
+  return html`${output.parts.flatMap((part) => (part.kind === 'bearing' && part[which] !== null ? [html`<h3>${part.name}</h3><seat-findings .findings=${part[which].findings} .writing=${style}></seat-findings>`] : []))}`;
+}
+
+function nameAmongSeveral({ name }: SealOutcome, output: JobSheetOutput): TemplateResult | typeof nothing {
+  return hasSeveralSeals(output) ? html`<h3>${name}</h3>` : nothing;
+}
+
 function bearingNames(output: JobSheetOutput): string {
   return output.parts.flatMap((part) => (part.kind === 'bearing' ? [part.name] : [])).join(', ');
 }
@@ -136,9 +159,12 @@ function bearingTables({ output, style }: SheetContext): TemplateResult | typeof
   return bearings.length === 0 ? nothing : html`${bearings.flatMap((part) => bearingBlocks(part, sentences, style)).map((block) => (block.kind === 'heading' ? html`<h3>${block.text}</h3>` : block.kind === 'table' ? renderTable(block) : block.kind === 'paragraph' ? html`<p>${block.text}</p>` : nothing))}`;
 }
 
-function sizeTables({ output, style }: SheetContext): readonly Extract<SheetBlock, { kind: 'table' }>[] {
-  if (output === null) return [];
+/** Of the seal that is looked at. */
+function sizeTables({ output, seal, style }: SheetContext): readonly Extract<SheetBlock, { kind: 'table' }>[] {
+  if (output === null || seal === null) return [];
   const document = documentOf(output, style);
-  const end = document.findIndex((block) => block.kind === 'heading' && block.text.startsWith(sentences.labels['findings'] ?? ''));
-  return document.slice(0, Math.max(0, end)).filter((block) => block.kind === 'table');
+  const heading = `${sentences.labels['sizes'] ?? ''}${hasSeveralSeals(output) ? `: ${seal.name}` : ''}`;
+  const begin = document.findIndex((block) => block.kind === 'heading' && block.text === heading);
+  const end = document.findIndex((block, i) => i > begin && block.kind === 'heading');
+  return begin < 0 ? [] : document.slice(begin, end).filter((block) => block.kind === 'table');
 }

@@ -3,7 +3,8 @@ import type { Situation } from '@seatwright/core/seal';
 import { wordFor, type WritingStyle } from '@seatwright/core/wording';
 import type { BearingPusher, SectionBearing } from '@seatwright/elements/seat-bearing-section.js';
 import type { SectionDriver, SectionMode, SectionSituation } from '@seatwright/elements/seat-section.js';
-import { machinePath, positionPath, type NamedPlace, type Place } from '../document/places.js';
+import { isOwnOfSeal, type ChangedParts } from '../document/change-parts.js';
+import { machinePath, positionPath, sealPartsOf, type NamedPlace, type Place } from '../document/places.js';
 import { valueAt, type Json, type JsonObject, type Path } from '../document/raw-document.js';
 import { pathOf } from '../document/raw-document.js';
 import type { Entry } from '../form/entry.js';
@@ -59,6 +60,8 @@ export interface SheetActions {
   /** Shows machines and positions to be changed, or puts them away. */
   arrangePlaces(): void;
   chooseSeal(part: number): void;
+  /** A part came or went. */
+  changeParts(next: ChangedParts): void;
 }
 
 /** What a part of the form is drawn from, on a sheet or by itself. */
@@ -67,10 +70,14 @@ export type FormContext = Pick<SheetContext, 'document' | 'place' | 'sealPart' |
   readonly nameInFault?: (fault: string) => string;
 };
 
-/** Where an entry stands in the file. A part may have a seat, a facing and an old depth of its own. */
+/**
+ * Where an entry stands in the file. What a part has of its own (its seat, its facing) stands with the part;
+ * where several seals share the bore, so does what is entered anew, unless the position says it for all.
+ */
 export function filePathOf({ scope, path }: Pick<Entry, 'scope' | 'path'>, { document, place, sealPart, bearingPart }: Pick<SheetContext, 'document' | 'place' | 'sealPart' | 'bearingPart'>): Path {
   const inner = pathOf(path);
-  const part: Path = [...positionPath(place), 'parts', sealPart];
+  const position = positionPath(place);
+  const part: Path = [...position, 'parts', sealPart];
   switch (scope) {
     case 'file':
       return inner;
@@ -79,15 +86,21 @@ export function filePathOf({ scope, path }: Pick<Entry, 'scope' | 'path'>, { doc
     case 'seal':
       return [...part, ...inner];
     case 'bearing':
-      return [...positionPath(place), 'parts', bearingPart ?? 0, ...inner];
-    case 'position': {
-      const [head = ''] = inner;
-      const isOwn = ['seat', 'lipFacing', 'oldDepthMm'].includes(String(head)) && valueAt(document, [...part, head]) !== undefined;
-      return [...(isOwn ? part : positionPath(place)), ...inner];
-    }
+      return [...position, 'parts', bearingPart ?? 0, ...inner];
+    case 'position':
+      return [...(isOfPart(inner, document, place, sealPart) ? part : position), ...inner];
   }
 }
 
+function isOfPart(path: Path, document: JsonObject, place: Place, sealPart: number): boolean {
+  if (!isOwnOfSeal(path)) return false;
+  const position = positionPath(place);
+  const [head = ''] = path;
+  // A seat is one thing: of the position or of the part as a whole.
+  const whole = head === 'running' ? path : [head];
+  if (valueAt(document, [...position, 'parts', sealPart, ...whole]) !== undefined) return true;
+  return sealPartsOf(document, place).length > 1 && valueAt(document, [...position, ...whole]) === undefined;
+}
 /** The fault of a field, in words; '' when it has none. */
 export function faultOf(key: string, { fault }: Pick<SheetContext, 'fault'>): string {
   if (fault === null || !(fault.key === key || fault.key.startsWith(`${key}.`) || fault.key.startsWith(`${key}[`))) return '';

@@ -1,12 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
 import type { GoTo } from '@seatwright/elements/seat-verdict.js';
-import { positionPath } from '../document/places.js';
-import { textAt } from '../document/raw-document.js';
 import { words } from '../words/index.js';
 import { sentences } from '../words/sentences.js';
 import { drawingPane, drawingStrip } from './drawing-pane.js';
-import { faultElsewhere, measureBlock, nameOfKey } from './measure-block.js';
+import { faultElsewhere, measureBlock, nameOfKey, partName } from './measure-block.js';
 import { decideBlock, proveBlock, putInBlock, smallPrint, takeOutBlock } from './result-blocks.js';
 import type { SheetContext } from './sheet-context.js';
 
@@ -41,13 +39,8 @@ function titleOf(context: SheetContext): TemplateResult {
     <p><button type="button" class="plain" @click=${() => { actions.arrangePlaces(); }}>${words.places.heading}</button></p>
     ${sealParts.length < 2
       ? nothing
-      : html`<div class="picker"><label for="part">${words.bar.part}</label><select id="part" @change=${(event: Event) => { actions.chooseSeal(Number((event.target as HTMLSelectElement).value)); }}>${sealParts.map((part) => html`<option value=${part} ?selected=${part === sealPart}>${partName(document, place, part)}</option>`)}</select></div>`}
+      : html`<div class="picker"><label for="part">${words.bar.part}</label><select id="part" @change=${(event: Event) => { actions.chooseSeal(Number((event.target as HTMLSelectElement).value)); }}>${sealParts.map((part) => html`<option value=${part} ?selected=${part === sealPart}>${partName(document, place, part, sealParts)}</option>`)}</select></div>`}
   </header>`;
-}
-
-function partName(document: SheetContext['document'], place: SheetContext['place'], part: number): string {
-  const name = textAt(document, [...positionPath(place), 'parts', part, 'name']);
-  return name === '' ? `${part + 1}` : name;
 }
 
 function verdictOf(context: SheetContext): TemplateResult {

@@ -7,5 +7,5 @@ export { readWorkshop, readWorkshopFile, workshopFileVersion, type ReadWorkshopF
 export { sealSheet, sealSheetInSteps } from './seal-sheet.js';
 export { serviceRecord, type ServiceRecordOutput } from './service-record.js';
 export { situationOf } from './situation-of.js';
-export { bearingPartField, workshopFileField, type BearingPart, type Change, type Machine, type Position, type SealPart, type WorkshopFile } from './workshop-file-field.js';
+export { bearingPartField, sealPartField, workshopFileField, type BearingPart, type Change, type Machine, type Position, type SealPart, type WorkshopFile } from './workshop-file-field.js';
 export { jobSheetInSteps, jobSheetWorking } from './whole-sheet.js';

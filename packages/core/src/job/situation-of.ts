@@ -13,8 +13,8 @@ export function situationOf(workshop: WorkshopFile, position: Position, part: Se
   const [own, inner] = [all[i], all[i + 1]];
   if (own === undefined || inner === undefined) return own?.situation ?? ownSituation(workshop, position, part, false);
   const { clearBehindMm: _ofInnermost, ...situation } = own.situation;
-  const gapMm = oldGapMm(own, inner);
-  return { ...situation, behind: 'second seal', ...(gapMm === null || gapMm < 0 ? {} : { clearBehindMm: gapMm }) };
+  const roomMm = part.clearBehindMm ?? oldGapMm(own, inner);
+  return { ...situation, behind: 'second seal', ...(roomMm === null || roomMm < 0 ? {} : { clearBehindMm: roomMm }) };
 }
 
 /** The seals of a position, outermost first. @internal */
@@ -24,7 +24,7 @@ export function sealsInOrder(workshop: WorkshopFile, position: Position): readon
 }
 
 function ownSituation(workshop: WorkshopFile, position: Position, part: SealPart, isOneOfSeveral: boolean): Situation {
-  const { kind: _kind, name: _name, note: _note, seat, lipFacing, fluidSide, running, oldDepthMm, ...seal } = part;
+  const { kind: _kind, name: _name, note: _note, seat, lipFacing, fluidSide, running, oldDepthMm, clearBehindMm, ...seal } = part;
   const all = {
     shaft: position.shaft,
     bore: position.bore,
@@ -36,7 +36,7 @@ function ownSituation(workshop: WorkshopFile, position: Position, part: SealPart
     rotation: position.rotation,
     wearTrack: position.wearTrack,
     oldDepthMm: oldDepthMm ?? (isOneOfSeveral ? undefined : position.oldDepthMm),
-    clearBehindMm: position.clearBehindMm,
+    clearBehindMm: clearBehindMm ?? position.clearBehindMm,
     behind: position.behind,
     retainedBy: position.retainedBy,
     reachableFrom: position.reachableFrom,

@@ -10,7 +10,8 @@ import { dateField } from './calendar-day.js';
 
 const noteField = z.optional(textField({ label: 'note', longest: 4000 }));
 
-const sealPartField = z.strictObject({
+/** A seal as one part of a position: its sizes and make, and what it has of its own where seals share a bore. */
+export const sealPartField = z.strictObject({
   kind: z.literal('seal').check(z.meta({ label: 'kind of part', unit: '' })),
   name: z.optional(textField({ label: 'name of the part' })),
   ...sealShape,
@@ -20,6 +21,7 @@ const sealPartField = z.strictObject({
   fluidSide: situationShape.fluidSide,
   running: z.optional(runningField),
   oldDepthMm: situationShape.oldDepthMm,
+  clearBehindMm: situationShape.clearBehindMm,
   note: noteField,
 });
 
