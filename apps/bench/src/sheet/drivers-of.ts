@@ -15,7 +15,7 @@ export function driversOf(seal: SealOutcome | null): readonly SectionDriver[] {
           {
             name: words.turned,
             kind: 'turned',
-            role: turnedDriver.form === 'flat plate' ? 'stops at the face' : 'enters',
+            role: turnedDriver.form === 'flat plate' || turnedDriver.form === 'recessed plate' ? 'stops at the face' : 'enters',
             outsideMm: { low: turnedDriver.outsideMm, high: turnedDriver.outsideMm },
             insideMm: { low: turnedDriver.insideMm, high: turnedDriver.insideMm },
             collarOutsideMm: turnedDriver.collarOutsideMm,

@@ -14,18 +14,29 @@ test('flush: a plate that lands 3 mm on the face each side, hollow over the shaf
   expect(turned()).toEqual({
     form: 'flat plate', outsideMm: 41.7, outsideClass: 'js12', outsideDeviationMm: { low: -0.125, high: 0.125 },
     insideMm: 27.5, insideClass: 'H12', insideDeviationMm: { low: 0, high: 0.21 }, insideDepthMm: 65,
-    collarOutsideMm: null, stepHeightMm: null, stepClass: null, stepDeviationMm: null, lengthMm: 75, faceOutOfSquareUpToMm: 0.05, isOpenThrough: false,
+    collarOutsideMm: null, recessInsideMm: null, stepHeightMm: null, stepClass: null, stepDeviationMm: null, lengthMm: 75, faceOutOfSquareUpToMm: 0.05, isOpenThrough: false,
   });
 });
 
 test('to a depth: what enters is 0.4 mm under the seal and never larger, its collar lands; to a shoulder it follows in plain', () => {
   expect(turned({ seat: { kind: 'depth', depthMm: 3 } })).toMatchObject({ form: 'stepped collar', outsideMm: 34.6, outsideClass: 'h11', outsideDeviationMm: { low: -0.16, high: 0 }, collarOutsideMm: 41.7, stepHeightMm: 3, stepClass: 'js11', stepDeviationMm: { low: -0.03, high: 0.03 }, insideDepthMm: 68, lengthMm: 78 });
   expect(turned({ seat: { kind: 'shoulder' } })).toMatchObject({ form: 'plain sleeve', outsideMm: 34.6, outsideClass: 'h11', collarOutsideMm: null, stepHeightMm: null });
-  // Standing out there is nothing to step.
-  expect(turned({ seat: { kind: 'depth', depthMm: -1 } })).toMatchObject({ form: 'plain sleeve', stepHeightMm: null });
+  // No depth at all is flush.
+  expect(turned({ seat: { kind: 'depth', depthMm: 0 } })).toEqual(turned());
   // A tight bore asks for more: 0.2 mm under its least.
   const tight = turned({ seat: { kind: 'shoulder' }, bore: { ...bore, readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [34.7] }] } });
   expect(tight?.outsideMm).toBe(34.4);
+});
+
+test('standing out: the rim of a recess lands, and the recess takes what stands out; 1 mm of rim it must have', () => {
+  // ISO 6194-1 makes a metal case of 35 mm up to 35.2 mm: half a millimetre more is 35.7. The hollow is 1 mm less deep than at flush. ISO 286: js11 of 1 mm is ± 0.03.
+  expect(turned({ seat: { kind: 'depth', depthMm: -1 } })).toMatchObject({
+    form: 'recessed plate', outsideMm: 41.7, outsideClass: 'js12', recessInsideMm: 35.7, collarOutsideMm: null,
+    stepHeightMm: 1, stepClass: 'js11', stepDeviationMm: { low: -0.03, high: 0.03 }, insideMm: 27.5, insideDepthMm: 64, lengthMm: 74,
+  });
+  const onFace = (faceDiameterMm: number) => turned({ seat: { kind: 'depth', depthMm: -1 }, bore: { ...bore, faceDiameterMm } });
+  expect(onFace(37.7)).toMatchObject({ form: 'recessed plate', outsideMm: 37.7 });
+  expect(onFace(37.6)).toMatchObject({ form: 'plain sleeve', outsideMm: 34.6, recessInsideMm: null, stepHeightMm: null });
 });
 
 test('inside: as deep as the shaft asks, a relief where it does not reach, open where nobody knows', () => {
@@ -59,7 +70,7 @@ const tube = (outsideMm: number, insideMm = 29, more: object = {}) => ({ name: '
 const atBore = (outsideMm: number, input: Input = {}) => {
   const output = run({ ...input, toolsAtHand: [tube(outsideMm)] });
   const found = output.candidates[0] ?? output.nearMisses[0];
-  return (found?.reasons ?? []).filter(({ code }) => /enters|has-no-stop|depth-mark|chamfer|close-to-call|follow|enter-bore|wide-but|may-stop|stops-at|stays-outside|narrowly|wider/u.test(code)).map(({ code, severity, parameters, missing }) => [code, severity, parameters, ...(missing === undefined ? [] : [missing])]);
+  return (found?.reasons ?? []).filter(({ code }) => /enters|has-no-stop|depth-mark|chamfer|close-to-call|follow|enter-bore|wide-but|may-stop|stops-at|stays-outside|standing-out|narrowly|wider/u.test(code)).map(({ code, severity, parameters, missing }) => [code, severity, parameters, ...(missing === undefined ? [] : [missing])]);
 };
 
 test('a tool that enters: free or barely, and what it lacks for a flush seal or a depth', () => {
@@ -69,7 +80,8 @@ test('a tool that enters: free or barely, and what it lacks for a flush seal or 
   expect(atBore(34.88)[0]?.slice(0, 2)).toEqual(['driver-enters-barely', 'care']);
   expect(atBore(34.5, { seat: { kind: 'depth', depthMm: 3 } })).toMatchObject([['driver-enters-bore', 'good', {}], ['driver-needs-depth-mark', 'note', { depthMm: 3 }]]);
   expect(atBore(34.5, { seat: { kind: 'shoulder' } }).map(([code]) => code)).toEqual(['driver-enters-bore']);
-  expect(atBore(34.5, { seat: { kind: 'depth', depthMm: -1 } }).map(([code]) => code)).toEqual(['driver-enters-bore']);
+  expect(atBore(34.5, { seat: { kind: 'depth', depthMm: -1 } })).toMatchObject([['driver-enters-bore', 'good', {}], ['driver-stop-standing-out', 'note', { outMm: 1 }]]);
+  expect(atBore(34.5, { seat: { kind: 'depth', depthMm: 0 } }).map(([code]) => code)).toEqual(['driver-enters-bore', 'driver-has-no-stop']);
 });
 
 test('a wide tool: stops flush, lands narrowly, on the chamfer, beyond the face; cannot follow below it', () => {
@@ -80,7 +92,7 @@ test('a wide tool: stops flush, lands narrowly, on the chamfer, beyond the face;
   expect(atBore(35.4)).toMatchObject([['driver-lands-on-chamfer', 'care', { mouthHighMm: mouthMm, outsideLowMm: expect.closeTo(35.35, 9) as number, outsideHighMm: expect.closeTo(35.45, 9) as number }]]);
   expect(atBore(42, { bore: { ...bore, faceDiameterMm: 42 } })).toMatchObject([['driver-stops-at-flush', 'good', {}], ['driver-wider-than-face', 'care', { outsideHighMm: expect.closeTo(42.05, 9) as number, faceDiameterMm: 42 }]]);
   expect(atBore(42, { bore: { ...bore, faceDiameterMm: 43 } })).toHaveLength(1);
-  expect(atBore(42, { seat: { kind: 'depth', depthMm: -1 } })).toMatchObject([['driver-stays-outside', 'good', { mouthHighMm: mouthMm }]]);
+  expect(atBore(42, { seat: { kind: 'depth', depthMm: -1 } })).toMatchObject([['driver-stays-outside', 'good', { mouthHighMm: mouthMm }], ['driver-stop-standing-out', 'note', { outMm: 1 }]]);
   expect(atBore(42, { seat: { kind: 'depth', depthMm: 3 } })).toMatchObject([['driver-cannot-follow-to-depth', 'bad', { depthMm: 3 }]]);
   const outside = atBore(42, { seat: { kind: 'shoulder' } });
   expect(outside).toMatchObject([['driver-does-not-enter-bore', 'bad', { outsideLowMm: expect.closeTo(41.95, 9) as number }]]);

@@ -244,3 +244,19 @@ describe('hot and pushed', () => {
     expect(hot.holdHighN).toBeCloseTo((cold.holdHighN * (left['remainingHighUm'] ?? NaN)) / (left['heldHighUm'] ?? NaN), 6);
   });
 });
+
+test('inch sizes are told from metric ones, and by which set they are judged', () => {
+  const inch = (shaftMm: number | string, outsideMm: number | string, requirementSet?: string) =>
+    sealCheck.run({ seal: { shaftMm, outsideMm, widthMm: 6.35, construction: 'metal-case', lipMaterial: 'NBR' }, ...(requirementSet === undefined ? {} : { requirementSet }) }).findings.find(({ code }) => code === 'sizes-are-inch');
+  expect(inch('5/8 in', '1 1/8 in')?.parameters).toEqual({ shaftInches: '5/8 in', outsideInches: '1 1/8 in', set: 'iso-6194-1' });
+  // As typed from a rule, to half a tenth.
+  expect(inch(15.9, 28.6)).toMatchObject({ severity: 'note', role: 'supporting' });
+  expect(inch('1 in', 'ø 38.1', 'din-3760')?.parameters['set']).toBe('din-3760');
+  expect(inch('1 3/32 in', '2 in')?.parameters['shaftInches']).toBe('1 3/32 in');
+  // 25.4 mm by 40 mm is neither; 35 mm by 52 mm is metric although 52.39 mm is an inch size near by.
+  for (const [shaft, outside] of [['1 in', 40], [35, 52], [20, 35], ['1 3/64 in', '2 in'], [30.2, 47]] as const) expect(inch(shaft, outside)).toBeUndefined();
+  expect(inch('5/8 in', '1 1/8 in', 'rma-inch')).toBeUndefined();
+  // 127 mm is five inches, and 152.4 mm six: one of the two decides. 63.5 mm by 88.9 mm could be either, and is named.
+  expect(inch(127, 152.4)).toBeDefined();
+  expect(inch(127, 254)).toBeUndefined();
+});

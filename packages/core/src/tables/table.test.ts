@@ -4,21 +4,17 @@ import { markAt, rowAt, rowsOf } from './table.js';
 
 const sizes: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: { readonly overMm: readonly number[]; readonly depthMm: readonly (number | null)[]; readonly set: readonly ('one' | 'two')[] };
   readonly marks: { readonly depthMm?: readonly Held[] };
 } = {
   id: 'sizes',
-  title: 'Sizes',
   source: 'plain-geometry',
   clause: '',
   held: 'page',
-  sha256: '',
   rowCount: 2,
   columns: { overMm: [0, 10], depthMm: [0.5, null], set: ['one', 'two'] },
   marks: { depthMm: ['memory', 'page'] },

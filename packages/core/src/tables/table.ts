@@ -3,11 +3,9 @@ import type { Held } from './held.js';
 /** What every generated table has: its columns side by side, and marks for the cells that are held unlike the rest. */
 export interface GeneratedTable {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: Readonly<Record<string, readonly (number | string | null)[]>>;
   readonly marks: Readonly<Record<string, readonly Held[] | undefined>>;

@@ -99,7 +99,8 @@ export class SeatDriverChoices extends SentenceElement {
       [words.hollow, this.mm(turned.insideDepthMm)],
     ];
     if (turned.collarOutsideMm !== null) rows.push([words.collar, this.mm(turned.collarOutsideMm)]);
-    if (turned.stepHeightMm !== null) rows.push([words.step, size(turned.stepHeightMm, turned.stepDeviationMm)]);
+    if (turned.recessInsideMm !== null) rows.push([words.recess, this.mm(turned.recessInsideMm)]);
+    if (turned.stepHeightMm !== null) rows.push([turned.recessInsideMm === null ? words.step : words.recessDepth, size(turned.stepHeightMm, turned.stepDeviationMm)]);
     rows.push([words.length, this.mm(turned.lengthMm)], [words.squareTo, this.mm(turned.faceOutOfSquareUpToMm)]);
     return html`<details ?open=${isOpen}><summary>${words.turn}: ${words.forms[turned.form]}</summary>
       <ul class="misses">${rows.map(([label, value]) => html`<li><span>${label}</span><strong>${value}</strong></li>`)}</ul>

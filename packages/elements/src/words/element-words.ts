@@ -137,9 +137,11 @@ export interface ElementWords {
     readonly none: string;
     readonly more: string;
     readonly squareTo: string;
-    readonly forms: Readonly<Record<'flat plate' | 'stepped collar' | 'plain sleeve', string>>;
+    readonly forms: Readonly<Record<'flat plate' | 'recessed plate' | 'stepped collar' | 'plain sleeve', string>>;
     readonly collar: string;
     readonly step: string;
+    readonly recess: string;
+    readonly recessDepth: string;
     readonly hollow: string;
     readonly length: string;
     readonly roles: Readonly<Record<'enters' | 'stops at the face' | 'at the edge', string>>;

@@ -45,7 +45,7 @@ const requiredField = z.strictObject({
 });
 
 const turnedField = z.strictObject({
-  form: z.enum(['flat plate', 'stepped collar', 'plain sleeve']).check(z.meta({ label: 'form', unit: '' })),
+  form: z.enum(['flat plate', 'recessed plate', 'stepped collar', 'plain sleeve']).check(z.meta({ label: 'form', unit: '' })),
   outsideMm: outputNumber('outside of the end that pushes', 'mm'),
   outsideClass: text('its ISO 286 class'),
   outsideDeviationMm: spanField('its deviation', 'mm'),
@@ -54,7 +54,8 @@ const turnedField = z.strictObject({
   insideDeviationMm: spanField('its deviation', 'mm'),
   insideDepthMm: outputNumber('depth of the inside', 'mm'),
   collarOutsideMm: z.nullable(outputNumber('outside of the collar', 'mm')),
-  stepHeightMm: z.nullable(outputNumber('height of the step', 'mm')),
+  recessInsideMm: z.nullable(outputNumber('inside of the recess', 'mm')),
+  stepHeightMm: z.nullable(outputNumber('height of the step, or depth of the recess', 'mm')),
   stepClass: z.nullable(text('its ISO 286 class')),
   stepDeviationMm: z.nullable(spanField('its deviation', 'mm')),
   lengthMm: outputNumber('length', 'mm'),

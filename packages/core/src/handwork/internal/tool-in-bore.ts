@@ -21,7 +21,7 @@ function entering({ outsideMm }: ToolSize, { section, mustEnter, final }: Driver
   const clearanceMm = section.boreMm.low - outsideMm.high;
   const numbers = { clearanceMm, outsideHighMm: outsideMm.high, boreLowMm: section.boreMm.low };
   const findings: Finding[] = [clearanceMm < practice.scrapesBelowMm ? deciding('driver-enters-barely', 'care', numbers, commonPractice) : deciding('driver-enters-bore', 'good', numbers, source('workshop-manuals-1995', 'page', 'about 0.4 mm under the seal outside'))];
-  if (mustEnter === 'no' && final.kind === 'flush') findings.push(supporting('driver-has-no-stop', 'note', {}, commonPractice));
+  if (mustEnter === 'no') findings.push(final.depthMm !== null && final.depthMm.nominal < 0 ? noStopOutside(final.depthMm.nominal) : supporting('driver-has-no-stop', 'note', {}, commonPractice));
   if (mustEnter === 'yes' && final.kind === 'depth') findings.push(supporting('driver-needs-depth-mark', 'note', { depthMm: final.depthMm?.nominal ?? 0 }, commonPractice));
   return findings;
 }
@@ -45,11 +45,17 @@ function notEntering(tool: ToolSize, need: DriverNeed, role: BoreRole): readonly
   return [deciding('driver-may-stop-before-shoulder', 'care', { ...numbers, depthHighMm: final.depthMm?.high ?? 0 }, plainGeometry)];
 }
 
+/** No tool stops by itself where the seal is to stand out. */
+function noStopOutside(nominalMm: number): Finding {
+  return supporting('driver-stop-standing-out', 'note', { outMm: -nominalMm }, commonPractice);
+}
+
 function atFace({ outsideMm }: ToolSize, { mouthMm, faceDiameterMm, final }: DriverNeed): readonly Finding[] {
   const landingMm = (outsideMm.low - mouthMm.high) / 2;
   const findings: Finding[] = [];
-  if (final.kind === 'flush') findings.push(deciding('driver-stops-at-flush', 'good', { landingMm, mouthHighMm: mouthMm.high }, plainGeometry));
-  else findings.push(deciding('driver-stays-outside', 'good', { mouthHighMm: mouthMm.high }, plainGeometry));
+  const nominalMm = final.depthMm?.nominal ?? 0;
+  if (nominalMm === 0) findings.push(deciding('driver-stops-at-flush', 'good', { landingMm, mouthHighMm: mouthMm.high }, plainGeometry));
+  else findings.push(deciding('driver-stays-outside', 'good', { mouthHighMm: mouthMm.high }, plainGeometry), noStopOutside(nominalMm));
   if (landingMm < practice.landingMm) findings.push(supporting('driver-lands-narrowly', 'care', { landingMm }, commonPractice));
   if (faceDiameterMm !== null && outsideMm.high > faceDiameterMm) findings.push(supporting('driver-wider-than-face', 'care', { outsideHighMm: outsideMm.high, faceDiameterMm }, plainGeometry));
   return findings;

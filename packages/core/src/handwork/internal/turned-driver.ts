@@ -1,12 +1,13 @@
 import type { Span } from '../../result/index.js';
 import { zoneOfClass } from '../../tolerance/index.js';
 import type { DriverNeed } from './driver-need.js';
+import type { FinalDepth } from './final-depth.js';
 import { practiceValue } from './practice-value.js';
 
 /** One driver to turn, as the dimensions of a drawing. */
 export interface TurnedDriver {
-  /** flat plate: lands on the housing; stepped: its collar lands, its step sets the depth; plain sleeve: follows to the shoulder. */
-  readonly form: 'flat plate' | 'stepped collar' | 'plain sleeve';
+  /** flat plate: lands on the housing; recessed: so does its rim, and what its recess takes stands out; stepped: its collar lands, its step sets the depth; plain sleeve: follows to the shoulder. */
+  readonly form: 'flat plate' | 'recessed plate' | 'stepped collar' | 'plain sleeve';
   /** The end that pushes. */
   readonly outsideMm: number;
   /** ISO 286 class that a lathe holds without care. */
@@ -17,6 +18,9 @@ export interface TurnedDriver {
   readonly insideDeviationMm: Span;
   readonly insideDepthMm: number;
   readonly collarOutsideMm: number | null;
+  /** Inside of the recess that the seal stands out into. */
+  readonly recessInsideMm: number | null;
+  /** How far the step stands proud of the collar, or how deep the recess is. */
   readonly stepHeightMm: number | null;
   readonly stepClass: string | null;
   readonly stepDeviationMm: Span | null;
@@ -51,18 +55,22 @@ function deviationOf(nominalMm: number, toleranceClass: string): Span {
 export function turnedDriverOf(need: DriverNeed): TurnedDriver | null {
   const { section, situation, final, mouthMm, faceDiameterMm, mustEnter } = need;
   const entering = down(Math.min(situation.seal.outsideMm - turnedPractice.underSealMm, section.boreMm.low - turnedPractice.underBoreMm));
-  const isFlush = final.kind === 'flush';
   const depthMm = final.depthMm?.nominal ?? 0;
-  const isStepped = final.kind === 'depth' && depthMm > 0;
   const collarMm = collar(mouthMm.high, faceDiameterMm);
-  const outsideMm = isFlush ? collarMm : entering;
+  const recessMm = up(section.sealOutsideMm.high + turnedPractice.overShaftMm);
+  const form = formOf(final, collarMm - recessMm >= 2 * turnedPractice.leastWallMm);
+  const isStepped = form === 'stepped collar';
+  const isWide = form === 'flat plate' || form === 'recessed plate';
+  const isRecessed = form === 'recessed plate';
+  const stepMm = isStepped || isRecessed ? Math.abs(depthMm) : null;
+  const outsideMm = isWide ? collarMm : entering;
   const insideMm = inside(need, entering);
   if (insideMm === null || !(entering - insideMm >= 2 * turnedPractice.leastWallMm)) return null;
-  const outsideClass = isFlush && mustEnter === 'no' ? classes.free : classes.entering;
+  const outsideClass = isWide && mustEnter === 'no' ? classes.free : classes.entering;
   const insideDepthMm = up(need.lengthOverMm === null || need.lengthOverMm > 0 ? Math.max(need.lengthOverMm ?? 0, 0) + turnedPractice.spareLengthMm : turnedPractice.reliefMm);
   const lengthMm = up(Math.max(insideDepthMm + turnedPractice.solidEndMm, Math.max(final.depthMm?.high ?? 0, 0) + turnedPractice.handleMm));
   return {
-    form: isFlush ? 'flat plate' : isStepped ? 'stepped collar' : 'plain sleeve',
+    form,
     outsideMm,
     outsideClass,
     outsideDeviationMm: deviationOf(outsideMm, outsideClass),
@@ -71,13 +79,22 @@ export function turnedDriverOf(need: DriverNeed): TurnedDriver | null {
     insideDeviationMm: deviationOf(insideMm, classes.inside),
     insideDepthMm,
     collarOutsideMm: isStepped ? collarMm : null,
-    stepHeightMm: isStepped ? depthMm : null,
-    stepClass: isStepped ? classes.step : null,
-    stepDeviationMm: isStepped ? deviationOf(depthMm, classes.step) : null,
+    recessInsideMm: isRecessed ? recessMm : null,
+    stepHeightMm: stepMm,
+    stepClass: stepMm === null ? null : classes.step,
+    stepDeviationMm: stepMm === null ? null : deviationOf(stepMm, classes.step),
     lengthMm,
     faceOutOfSquareUpToMm: turnedPractice.faceOutOfSquareMm,
     isOpenThrough: need.lengthOverMm === null,
   };
+}
+
+/** What lands on the housing sets the depth by itself; on a shoulder the shoulder does, and where the rim round a recess would be too thin, the gauge. */
+function formOf({ kind, depthMm }: FinalDepth, leavesRim: boolean): TurnedDriver['form'] {
+  if (kind === 'shoulder' || depthMm === null) return 'plain sleeve';
+  if (depthMm.nominal > 0) return 'stepped collar';
+  if (depthMm.nominal === 0) return 'flat plate';
+  return leavesRim ? 'recessed plate' : 'plain sleeve';
 }
 
 /** Clear of what bends where that leaves a rim; else just clear of the shaft. */

@@ -10,6 +10,7 @@ import { edgesAndRoom } from './checks/edges-and-room.js';
 import { facingAndRotation } from './checks/facing-and-rotation.js';
 import { fluidAndHeat } from './checks/fluid-and-heat.js';
 import { hotHoldCheck } from './checks/hot-hold-check.js';
+import { inchSizes } from './checks/inch-sizes.js';
 import { lipSpeedCheck } from './checks/lip-speed-check.js';
 import { outsideFit } from './checks/outside-fit.js';
 import { pressure } from './checks/pressure.js';
@@ -19,7 +20,7 @@ import { surfaces } from './checks/surfaces.js';
 import { peripheralSpeedMps } from './peripheral-speed.js';
 import { standardListsOf } from './standard-lists.js';
 
-const checks = [outsideFit, boreLabel, hotHoldCheck, shaftSize, lipSpeedCheck, fluidAndHeat, pressure, pushedOut, facingAndRotation, surfaces, edgesAndRoom];
+const checks = [outsideFit, boreLabel, inchSizes, hotHoldCheck, shaftSize, lipSpeedCheck, fluidAndHeat, pressure, pushedOut, facingAndRotation, surfaces, edgesAndRoom];
 
 /** The context that all checks share; also what the working is written from. */
 export function contextOf(situation: Situation): CheckContext {

@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Inch fits RC, LC, LT, LN and FN (source ansi-b4-1-1967; held as: page). */
 export const ansiB41InchFits: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly fitClass: readonly string[];
@@ -29,11 +27,9 @@ export const ansiB41InchFits: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'ansi-b4-1-inch-fits',
-  title: 'Inch fits RC, LC, LT, LN and FN',
   source: 'ansi-b4-1-1967',
   clause: 'Tables of RC, LC, LT, LN and FN fits',
   held: 'page',
-  sha256: 'a0d6a453354db8d3b01ab0493578e3a112f86560cd6d373b6337ec1ded11fbf8',
   rowCount: 464,
   columns: {
     fitClass: runs([['RC1', 13], ['RC2', 13], ['RC3', 13], ['RC4', 13], ['RC5', 13], ['RC6', 13], ['RC7', 13], ['RC8', 13], ['RC9', 13], ['LC1', 13], ['LC2', 13], ['LC3', 13], ['LC4', 13], ['LC5', 13], ['LC6', 13], ['LC7', 13], ['LC8', 13], ['LC9', 13], ['LC10', 9], ['LC11', 9], ['LT1', 13], ['LT2', 13], ['LT3', 11], ['LT4', 11], ['LT5', 13], ['LT6', 13], ['LN1', 13], ['LN2', 13], ['LN3', 13], ['FN1', 21], ['FN2', 21], ['FN3', 15], ['FN4', 21], ['FN5', 21]]),

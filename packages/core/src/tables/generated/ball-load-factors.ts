@@ -4,11 +4,9 @@ import type { Held } from '../held.js';
 /** Load factors of single-row deep groove ball bearings, normal clearance (source iso-281-2007; held as: memory). */
 export const ballLoadFactors: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly f0FaOverC0Ratio: readonly number[];
@@ -18,11 +16,9 @@ export const ballLoadFactors: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'ball-load-factors',
-  title: 'Load factors of single-row deep groove ball bearings, normal clearance',
   source: 'iso-281-2007',
   clause: 'table 3',
   held: 'memory',
-  sha256: '5ad43e5930aa7e46aa0b09ec9a33c4f757201005755dec408021f0fc991f6d93',
   rowCount: 9,
   columns: {
     f0FaOverC0Ratio: [0.172, 0.345, 0.689, 1.03, 1.38, 2.07, 3.45, 5.17, 6.89],

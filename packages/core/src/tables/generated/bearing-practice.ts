@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Single values that seats and clearances of bearings are judged with (source bearing-handbook-reprints; held as: page). */
 export const bearingPractice: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly name: readonly string[];
@@ -32,11 +30,9 @@ export const bearingPractice: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'bearing-practice',
-  title: 'Single values that seats and clearances of bearings are judged with',
   source: 'bearing-handbook-reprints',
   clause: '',
   held: 'page',
-  sha256: '54ae77fcab3cdf00857b7a8727bc2470316ff32ba0611d807743e49607e7f799',
   rowCount: 21,
   columns: {
     name: ['race-of-ball-bearing', 'race-of-roller-bearing', 'smoothing-ground-seat', 'smoothing-turned-seat', 'interference-lost-to-load', 'interference-lost-to-heavy-load', 'inner-ring-hotter', 'ring-stress-usual', 'interference-usual', 'load-light-up-to', 'load-normal-up-to', 'friction-pressing-ring', 'friction-pulling-ring', 'brinell-load-share', 'axial-over-radial-static', 'retaining-gap-bearing', 'sleeve-wall-bearing', 'heating-limit-bearing', 'dry-ice', 'heating-limit-polymer-cage', 'cold-limit-bearing'],

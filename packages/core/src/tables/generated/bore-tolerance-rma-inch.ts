@@ -4,11 +4,9 @@ import type { Held } from '../held.js';
 /** Bore for a seal, inch (source rma-os-4; held as: page). */
 export const boreToleranceRmaInch: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly overIn: readonly number[];
@@ -19,11 +17,9 @@ export const boreToleranceRmaInch: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'bore-tolerance-rma-inch',
-  title: 'Bore for a seal, inch',
   source: 'rma-os-4',
   clause: 'bore',
   held: 'page',
-  sha256: 'e4561c4f3b397bd060733855211d5136d3072aea6443177c5632d8d74ce699f3',
   rowCount: 6,
   columns: {
     overIn: [0, 3, 6, 10, 20, 40],

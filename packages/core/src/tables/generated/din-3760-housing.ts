@@ -4,11 +4,9 @@ import type { Held } from '../held.js';
 /** Housing bore for a seal by width (source din-3760-1996; held as: page). */
 export const din3760Housing: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly widthMm: readonly number[];
@@ -19,11 +17,9 @@ export const din3760Housing: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'din-3760-housing',
-  title: 'Housing bore for a seal by width',
   source: 'din-3760-1996',
   clause: 'housing table',
   held: 'page',
-  sha256: '9268afe11b1a46c868593b0607d089f8940f681428aa617f746c42f5934b4879',
   rowCount: 6,
   columns: {
     widthMm: [7, 8, 10, 12, 15, 20],

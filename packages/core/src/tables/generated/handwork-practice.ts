@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Single values that plans and drivers are made with (source common-practice; held as: practice). */
 export const handworkPractice: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly name: readonly string[];
@@ -36,11 +34,9 @@ export const handworkPractice: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'handwork-practice',
-  title: 'Single values that plans and drivers are made with',
   source: 'common-practice',
   clause: '',
   held: 'practice',
-  sha256: '005d4fa671d6225271dd4460a933d42d532715b20007ea7e1b1a431a69a0eedf',
   rowCount: 40,
   columns: {
     name: ['wall-beside-hole', 'drill-reserve', 'drill-in-chuck', 'chuck-radius', 'short-drill-shows', 'turned-under-seal', 'turned-under-bore', 'turned-over-shaft', 'turned-landing', 'turned-spare-length', 'turned-solid-end', 'turned-handle', 'turned-relief', 'turned-wall', 'turned-face-out-of-square', 'scrapes-shaft-below', 'scrapes-bore-below', 'landing-width', 'drift-clearance', 'drift-wall', 'face-tilt', 'seat-share', 'bore-chamfer-angle-usual', 'pvc-brittle-below', 'driver-length-unknown', 'plastic-ovality', 'socket-below-its-most', 'metal-wall-share', 'plastic-wall-share', 'thread-shear-share', 'shear-ratio', 'sheet-tensile', 'pvc-compressive', 'reserve-plastic', 'reserve-metal', 'thread-friction-oiled', 'thread-friction-dry', 'rod-yield', 'rod-reserve', 'guide-foil'],

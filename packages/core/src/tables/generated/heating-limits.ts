@@ -5,11 +5,9 @@ import { among } from '../among.js';
 /** How hot a part may be made for joining (source din-7190-2001; held as: memory). */
 export const heatingLimits: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly part: readonly string[];
@@ -22,11 +20,9 @@ export const heatingLimits: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'heating-limits',
-  title: 'How hot a part may be made for joining',
   source: 'din-7190-2001',
   clause: 'joining temperatures',
   held: 'memory',
-  sha256: '58ef18f7619dc749630841df4d8a921291a079a4abe5494a2da623dedb5fc85f',
   rowCount: 7,
   columns: {
     part: ['low-strength steel and cast steel', 'quenched and tempered steel', 'rolling bearing', 'ductile iron', 'aluminium housing', 'magnesium housing', 'part with a rubber seal or grease'],

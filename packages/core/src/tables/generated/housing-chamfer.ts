@@ -4,11 +4,9 @@ import type { Held } from '../held.js';
 /** Bore chamfer, extra depth and corner radius by seal width (source jis-b-2402-1-2013; held as: page). */
 export const housingChamfer: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly set: readonly ('jis-b-2402-1' | 'gb-13871')[];
@@ -23,11 +21,9 @@ export const housingChamfer: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'housing-chamfer',
-  title: 'Bore chamfer, extra depth and corner radius by seal width',
   source: 'jis-b-2402-1-2013',
   clause: 'housing table',
   held: 'page',
-  sha256: '1dc2f8f6c144b5bf0966ebfe06005c717f5a5d2ef66a86091a933a94d3858d89',
   rowCount: 4,
   columns: {
     set: ['jis-b-2402-1', 'jis-b-2402-1', 'gb-13871', 'gb-13871'],

@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Measuring instruments: step and permissible error (source din-862; held as: page). */
 export const instruments: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly instrument: readonly string[];
@@ -29,11 +27,9 @@ export const instruments: {
   };
 } = {
   id: 'instruments',
-  title: 'Measuring instruments: step and permissible error',
   source: 'din-862',
   clause: 'limits of error',
   held: 'page',
-  sha256: 'add8e69008c02e2583e10b8b6e941048b1880264cb7f461d0ed0d1928ed7a299',
   rowCount: 38,
   columns: {
     instrument: among(['vernier-calliper-outside-005', 'vernier-calliper-inside-005', 'vernier-calliper-depth-005', 'vernier-calliper-outside-002', 'vernier-calliper-inside-002', 'vernier-calliper-depth-002', 'digital-calliper-outside', 'digital-calliper-inside', 'digital-calliper-depth', 'digital-depth-gauge', 'outside-micrometer', 'inside-micrometer-rod', 'inside-micrometer-rod-300', 'inside-micrometer-tubular', 'inside-micrometer-tubular-interchangeable', 'dial-indicator-001', 'dial-indicator-0001'], 'aabbccddeeffgghhiijjkkkkkllmnnoppppqqq'),

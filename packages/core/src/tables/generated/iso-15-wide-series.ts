@@ -5,11 +5,9 @@ import { runs } from '../runs.js';
 /** Boundary dimensions of the wide series 22 and 23 (source iso-15; held as: memory). */
 export const iso15WideSeries: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly dimensionSeries: readonly ('22' | '23')[];
@@ -21,11 +19,9 @@ export const iso15WideSeries: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'iso-15-wide-series',
-  title: 'Boundary dimensions of the wide series 22 and 23',
   source: 'iso-15',
   clause: 'dimension series 22 and 23',
   held: 'memory',
-  sha256: 'ea5a71b536ecc640896f231ec10d746be5f8e06d66458c70f976bec28a050414',
   rowCount: 21,
   columns: {
     dimensionSeries: runs([['22', 11], ['23', 10]]),

@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Fundamental deviations of holes A to ZC, with the increments delta (source iso-286-1-2010; held as: page). */
 export const iso2861HoleDeviations: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly overMm: readonly number[];
@@ -69,11 +67,9 @@ export const iso2861HoleDeviations: {
   };
 } = {
   id: 'iso-286-1-hole-deviations',
-  title: 'Fundamental deviations of holes A to ZC, with the increments delta',
   source: 'iso-286-1-2010',
   clause: 'Tables 2 and 3',
   held: 'page',
-  sha256: 'c89b3b7bad99d9273210b754225ee4cec8063a47a6d25f00230c5873e4dde3c1',
   rowCount: 41,
   columns: {
     overMm: [0, 3, 6, 10, 14, 18, 24, 30, 40, 50, 65, 80, 100, 120, 140, 160, 180, 200, 225, 250, 280, 315, 355, 400, 450, 500, 560, 630, 710, 800, 900, 1000, 1120, 1250, 1400, 1600, 1800, 2000, 2240, 2500, 2800],

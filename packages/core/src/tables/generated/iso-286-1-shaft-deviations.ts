@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Fundamental deviations of shafts a to zc (source iso-286-1-2010; held as: page). */
 export const iso2861ShaftDeviations: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly overMm: readonly number[];
@@ -56,11 +54,9 @@ export const iso2861ShaftDeviations: {
   };
 } = {
   id: 'iso-286-1-shaft-deviations',
-  title: 'Fundamental deviations of shafts a to zc',
   source: 'iso-286-1-2010',
   clause: 'Tables 4 and 5',
   held: 'page',
-  sha256: 'c4c35b782982b40efc2fe450e30495ef842039906014f51af43d723578d3f434',
   rowCount: 41,
   columns: {
     overMm: [0, 3, 6, 10, 14, 18, 24, 30, 40, 50, 65, 80, 100, 120, 140, 160, 180, 200, 225, 250, 280, 315, 355, 400, 450, 500, 560, 630, 710, 800, 900, 1000, 1120, 1250, 1400, 1600, 1800, 2000, 2240, 2500, 2800],

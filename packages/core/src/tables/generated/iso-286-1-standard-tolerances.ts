@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Standard tolerance grades IT01 to IT18 (source iso-286-1-2010; held as: page). */
 export const iso2861StandardTolerances: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly overMm: readonly number[];
@@ -48,11 +46,9 @@ export const iso2861StandardTolerances: {
   };
 } = {
   id: 'iso-286-1-standard-tolerances',
-  title: 'Standard tolerance grades IT01 to IT18',
   source: 'iso-286-1-2010',
   clause: 'Table 1',
   held: 'page',
-  sha256: '57af66572487cdf1fa91c5eef9099b6dc102e5cb77c08ca4878e2579088dfb95',
   rowCount: 21,
   columns: {
     overMm: [0, 3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500, 630, 800, 1000, 1250, 1600, 2000, 2500],

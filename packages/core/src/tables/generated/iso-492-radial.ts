@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Deviations of the mean bore and outside diameter of radial bearings (source iso-492; held as: page). */
 export const iso492Radial: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly ring: readonly ('inner' | 'outer')[];
@@ -25,11 +23,9 @@ export const iso492Radial: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'iso-492-radial',
-  title: 'Deviations of the mean bore and outside diameter of radial bearings',
   source: 'iso-492',
   clause: 'Normal class, classes 6 and 5',
   held: 'page',
-  sha256: '3aa4bb985ec846cb09184c9a83842d22dcdb81336bcf361f2ed65f66ee1ffef0',
   rowCount: 66,
   columns: {
     ring: runs([['inner', 33], ['outer', 33]]),

@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Radial internal clearance before mounting (source iso-5753-1; held as: page). */
 export const iso57531Clearance: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly bearingType: readonly ('deep-groove-ball' | 'cylindrical-roller')[];
@@ -24,11 +22,9 @@ export const iso57531Clearance: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'iso-5753-1-clearance',
-  title: 'Radial internal clearance before mounting',
   source: 'iso-5753-1',
   clause: 'groove ball and cylindrical roller bearings with cylindrical bore',
   held: 'page',
-  sha256: '8e113edf05e5e03889eb53dc2d2a10c821f29c249795ee64fa17366740b42273',
   rowCount: 183,
   columns: {
     bearingType: runs([['cylindrical-roller', 100], ['deep-groove-ball', 83]]),

@@ -4,11 +4,9 @@ import type { Held } from '../held.js';
 /** Life adjustment factor for reliability, editions 2007 and 1990 (source iso-281-2007; held as: memory). */
 export const lifeReliability: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly reliabilityPercent: readonly number[];
@@ -18,11 +16,9 @@ export const lifeReliability: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'life-reliability',
-  title: 'Life adjustment factor for reliability, editions 2007 and 1990',
   source: 'iso-281-2007',
   clause: 'table 12',
   held: 'memory',
-  sha256: 'f32bad496fc3d018bf67608eb015bc38381d0e51bcdec68f63a8123aa4e41fa7',
   rowCount: 14,
   columns: {
     reliabilityPercent: [90, 95, 96, 97, 98, 99, 99.2, 99.4, 99.6, 99.8, 99.9, 99.92, 99.94, 99.95],

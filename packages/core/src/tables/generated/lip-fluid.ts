@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Lip rubbers in fluids (source seal-handbook-reprints; held as: page). */
 export const lipFluid: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly material: readonly ('NBR' | 'HNBR' | 'ACM' | 'VMQ' | 'FKM' | 'EPDM' | 'PTFE')[];
@@ -23,11 +21,9 @@ export const lipFluid: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'lip-fluid',
-  title: 'Lip rubbers in fluids',
   source: 'seal-handbook-reprints',
   clause: 'rubber and medium',
   held: 'page',
-  sha256: '34a7ef55ce8e488d66a72244412168151cef7d22cef45e75f4e8783a99f92bdc',
   rowCount: 67,
   columns: {
     material: runs([['NBR', 15], ['HNBR', 5], ['ACM', 11], ['VMQ', 12], ['FKM', 14], ['EPDM', 6], ['PTFE', 4]]),

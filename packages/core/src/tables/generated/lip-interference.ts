@@ -4,11 +4,9 @@ import type { Held } from '../held.js';
 /** Lip interference of a new seal: shaft less free lip bore (source gb-9877-1-1988; held as: page). */
 export const lipInterference: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly overMm: readonly number[];
@@ -19,11 +17,9 @@ export const lipInterference: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'lip-interference',
-  title: 'Lip interference of a new seal: shaft less free lip bore',
   source: 'gb-9877-1-1988',
   clause: 'lip interference',
   held: 'page',
-  sha256: 'efcd22f600017a7e3dd4fc2c13df273403a4978b9a31db323c7df9122a366e26',
   rowCount: 6,
   columns: {
     overMm: [5, 30, 60, 80, 130, 250],

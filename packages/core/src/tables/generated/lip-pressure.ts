@@ -5,11 +5,9 @@ import { runs } from '../runs.js';
 /** Pressure limits of lips (source din-3760-1996; held as: page). */
 export const lipPressure: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly set: readonly ('din-3760' | 'rma' | 'tribology-handbook' | 'jis' | 'gost')[];
@@ -24,11 +22,9 @@ export const lipPressure: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'lip-pressure',
-  title: 'Pressure limits of lips',
   source: 'din-3760-1996',
   clause: 'pressure table',
   held: 'page',
-  sha256: 'b9939fb5cce5c153d0d1738b3fdcaea626489dc35c9f868e5e6c4aae3c09b54c',
   rowCount: 10,
   columns: {
     set: ['din-3760', 'din-3760', 'din-3760', 'rma', 'rma', 'rma', 'tribology-handbook', 'tribology-handbook', 'jis', 'gost'],

@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Speed limits of lips (source tribology-handbook-b23; held as: page). */
 export const lipSpeed: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly material: readonly ('any' | 'NBR' | 'HNBR' | 'ACM' | 'VMQ' | 'FKM' | 'EPDM' | 'PTFE')[];
@@ -24,11 +22,9 @@ export const lipSpeed: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'lip-speed',
-  title: 'Speed limits of lips',
   source: 'tribology-handbook-b23',
   clause: 'lip seals',
   held: 'page',
-  sha256: '66c7484389c1642bc9b34a4ddaa2e5090300c480ff720d097bd82e74c1c37ff4',
   rowCount: 10,
   columns: {
     material: ['any', 'any', 'NBR', 'FKM', 'NBR', 'HNBR', 'ACM', 'VMQ', 'EPDM', 'PTFE'],

@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Temperatures of lip rubbers (source tribology-handbook-b23; held as: page). */
 export const lipTemperature: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly material: readonly ('NBR' | 'HNBR' | 'ACM' | 'VMQ' | 'FKM' | 'EPDM' | 'PTFE')[];
@@ -23,11 +21,9 @@ export const lipTemperature: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'lip-temperature',
-  title: 'Temperatures of lip rubbers',
   source: 'tribology-handbook-b23',
   clause: 'sealing lip materials',
   held: 'page',
-  sha256: '9725c20d56afb2e23eca7dc970e12e688746d07a6af6e328a6ebff94bc7190e5',
   rowCount: 12,
   columns: {
     material: ['NBR', 'NBR', 'HNBR', 'ACM', 'ACM', 'VMQ', 'VMQ', 'FKM', 'FKM', 'EPDM', 'EPDM', 'PTFE'],

@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Elastic, thermal and strength data of metals and plastics (source materials-handbooks; held as: page). */
 export const materials: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly id: readonly string[];
@@ -49,11 +47,9 @@ export const materials: {
   };
 } = {
   id: 'materials',
-  title: 'Elastic, thermal and strength data of metals and plastics',
   source: 'materials-handbooks',
   clause: 'property tables',
   held: 'page',
-  sha256: 'ea97a7c55bf75af938d46f6e5ca3e91d28af76f9520db342a73408cfdfdbed7c',
   rowCount: 27,
   columns: {
     id: ['steel-c45', 'steel-c20', 'steel-100cr6', 'ss304', 'ss440c', 'gjl250', 'gjs500', 'al-a380', 'al-alsi9cu3', 'al-6061-t6', 'al-7075-t6', 'al-a356-t6', 'mg-az91d', 'bronze-c932', 'bronze-c861', 'brass-cuzn30', 'brass-cuzn39pb3', 'ti-6al4v', 'cu-etp', 'pvc-u', 'pe-hd', 'pp', 'abs', 'pa6', 'pom-c', 'peek', 'ptfe'],

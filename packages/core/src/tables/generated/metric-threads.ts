@@ -4,11 +4,9 @@ import type { Held } from '../held.js';
 /** Coarse metric threads with their nuts and washers (source iso-898-1; held as: memory). */
 export const metricThreads: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly designation: readonly string[];
@@ -22,11 +20,9 @@ export const metricThreads: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'metric-threads',
-  title: 'Coarse metric threads with their nuts and washers',
   source: 'iso-898-1',
   clause: 'coarse threads: stress area; nuts and washers of the product standards',
   held: 'memory',
-  sha256: 'c1dc907ec5220fcbed5357502a7f6e1c5e8fe5a35d048791117c1eef445dec06',
   rowCount: 11,
   columns: {
     designation: ['M5', 'M6', 'M8', 'M10', 'M12', 'M14', 'M16', 'M18', 'M20', 'M22', 'M24'],

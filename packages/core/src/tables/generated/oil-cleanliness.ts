@@ -5,11 +5,9 @@ import { among } from '../among.js';
 /** Contamination factor by cleanliness and mean diameter (source iso-281-2007; held as: memory). */
 export const oilCleanliness: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly level: readonly string[];
@@ -21,11 +19,9 @@ export const oilCleanliness: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'oil-cleanliness',
-  title: 'Contamination factor by cleanliness and mean diameter',
   source: 'iso-281-2007',
   clause: 'table 13',
   held: 'memory',
-  sha256: '80f7cedae6cbc9def7f2f29e02ebb7aea4cbd3b169daf8281e341e6f0abb3d0e',
   rowCount: 14,
   columns: {
     level: among(['extreme cleanliness', 'high cleanliness', 'normal cleanliness', 'slight contamination', 'typical contamination', 'severe contamination', 'very severe contamination'], 'aabbccddeeffgg'),

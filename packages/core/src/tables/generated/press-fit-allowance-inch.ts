@@ -5,11 +5,9 @@ import { runs } from '../runs.js';
 /** Allowance of the seal outside over the nominal bore, inch (source rma-os-4; held as: page). */
 export const pressFitAllowanceInch: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly construction: readonly ('metal-case' | 'rubber-covered' | 'rubber-covered-ribbed')[];
@@ -23,11 +21,9 @@ export const pressFitAllowanceInch: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'press-fit-allowance-inch',
-  title: 'Allowance of the seal outside over the nominal bore, inch',
   source: 'rma-os-4',
   clause: 'press-fit allowance',
   held: 'page',
-  sha256: '7a7bf3978134e01d621102f720f65ef2279d134146bb0e562923dcc5391f1826',
   rowCount: 18,
   columns: {
     construction: runs([['metal-case', 8], ['rubber-covered', 8], ['rubber-covered-ribbed', 2]]),

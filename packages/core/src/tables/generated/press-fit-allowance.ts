@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Allowance of the seal outside over the nominal bore (source iso-6194-1-2007; held as: page). */
 export const pressFitAllowance: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly set: readonly ('iso-6194-1' | 'din-3760' | 'rma-metric')[];
@@ -25,11 +23,9 @@ export const pressFitAllowance: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'press-fit-allowance',
-  title: 'Allowance of the seal outside over the nominal bore',
   source: 'iso-6194-1-2007',
   clause: 'press-fit allowance',
   held: 'page',
-  sha256: 'c6572b5d20895c67f0cd13be1cd8d4e95cbe8c64c23938a804d7075d21788a95',
   rowCount: 47,
   columns: {
     set: runs([['iso-6194-1', 17], ['din-3760', 18], ['rma-metric', 12]]),

@@ -5,11 +5,9 @@ import { among } from '../among.js';
 /** Friction of a steel shaft pressed lengthwise into a hub (source din-7190-2001; held as: memory). */
 export const pressFriction: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly hub: readonly string[];
@@ -21,11 +19,9 @@ export const pressFriction: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'press-friction',
-  title: 'Friction of a steel shaft pressed lengthwise into a hub',
   source: 'din-7190-2001',
   clause: 'friction of longitudinal press fits',
   held: 'memory',
-  sha256: '478d01fcb839da3015a8d568c9acd6601c047ddaf03d1456f7fe1a81b82c736d',
   rowCount: 15,
   columns: {
     hub: ['steel E335', 'steel E335', 'cast steel GE300', 'cast steel GE300', 'steel S235', 'steel S235', 'grey iron GJL-250', 'grey iron GJL-250', 'ductile iron GJS-600', 'ductile iron GJS-600', 'aluminium G-AlSi12(Cu)', 'aluminium G-AlSi12(Cu)', 'lead bronze G-CuPb10Sn', 'titanium TiAl6V4', 'magnesium or aluminium alloy shrink joint'],

@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Single limits and spans for a seal, its track and its bore (source common-practice; held as: practice). */
 export const sealLimits: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly name: readonly string[];
@@ -36,11 +34,9 @@ export const sealLimits: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'seal-limits',
-  title: 'Single limits and spans for a seal, its track and its bore',
   source: 'common-practice',
   clause: '',
   held: 'practice',
-  sha256: '1bac72141f8f7bfa5ee607655879ec45679391c9de0e5c4d1b28af9b71563ef4',
   rowCount: 26,
   columns: {
     name: ['track-hardness', 'track-hardness-fast', 'lead-angle', 'runout', 'runout-recommended', 'offset', 'edge-radius', 'edge-radius-dust-lip', 'bore-chamfer-angle', 'bore-spare-depth', 'bearing-share', 'lip-rise', 'case-thickness', 'case-yield', 'friction-pushing-in', 'friction-holding', 'sleeve-wall', 'retaining-gap', 'lip-rise-dust-lip', 'friction-torque-fkm', 'friction-torque-nbr', 'friction-power-short', 'track-sleeve-wall', 'track-move', 'half-rubber-metal-share', 'rubber-cover'],

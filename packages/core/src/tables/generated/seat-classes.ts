@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Recommended tolerance classes of bearing seats (source ansi-abma-7; held as: page). */
 export const seatClasses: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly set: readonly ('abma-7' | 'handbook')[];
@@ -28,11 +26,9 @@ export const seatClasses: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'seat-classes',
-  title: 'Recommended tolerance classes of bearing seats',
   source: 'ansi-abma-7',
   clause: 'shaft and housing fits',
   held: 'page',
-  sha256: 'f19fcbeda941afe11b37b204ef12d609466c93d8359548808df2795cae7c321d',
   rowCount: 129,
   columns: {
     set: runs([['abma-7', 82], ['handbook', 47]]),

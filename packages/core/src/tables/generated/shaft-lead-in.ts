@@ -4,11 +4,9 @@ import type { Held } from '../held.js';
 /** Chamfer at the shaft end: least reduction of the diameter (source jis-b-2402-1-2013; held as: page). */
 export const shaftLeadIn: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly overMm: readonly number[];
@@ -18,11 +16,9 @@ export const shaftLeadIn: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'shaft-lead-in',
-  title: 'Chamfer at the shaft end: least reduction of the diameter',
   source: 'jis-b-2402-1-2013',
   clause: 'shaft end',
   held: 'page',
-  sha256: 'ad401b0232d65a2efba24ddc8f31ee2ed2c43ecc0c95ea433b7bc84f07f51046',
   rowCount: 10,
   columns: {
     overMm: [0, 10, 20, 30, 40, 50, 70, 95, 130, 240],

@@ -4,11 +4,9 @@ import type { Held } from '../held.js';
 /** Shaft for a seal, RMA inch (source rma-os-4; held as: page). */
 export const shaftToleranceRmaInch: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly overIn: readonly number[];
@@ -18,11 +16,9 @@ export const shaftToleranceRmaInch: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'shaft-tolerance-rma-inch',
-  title: 'Shaft for a seal, RMA inch',
   source: 'rma-os-4',
   clause: 'shaft',
   held: 'page',
-  sha256: 'cee9d4c52d0ba721271649ca430063e4279d86a39364bb07a0a69c2434aee9c6',
   rowCount: 4,
   columns: {
     overIn: [0, 4, 6, 10],

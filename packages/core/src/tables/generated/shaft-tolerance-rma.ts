@@ -4,11 +4,9 @@ import type { Held } from '../held.js';
 /** Shaft for a seal, RMA metric (source rma-metric; held as: page). */
 export const shaftToleranceRma: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly overMm: readonly number[];
@@ -18,11 +16,9 @@ export const shaftToleranceRma: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'shaft-tolerance-rma',
-  title: 'Shaft for a seal, RMA metric',
   source: 'rma-metric',
   clause: 'shaft',
   held: 'page',
-  sha256: 'c4233976d9eb8990676a72924e67829752aa77e29aae3569437af64db6374b4c',
   rowCount: 4,
   columns: {
     overMm: [0, 100, 150, 250],

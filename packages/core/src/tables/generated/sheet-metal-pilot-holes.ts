@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Pilot holes of sheet-metal screws (source din-7975; held as: page). */
 export const sheetMetalPilotHoles: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly designation: readonly string[];
@@ -23,11 +21,9 @@ export const sheetMetalPilotHoles: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'sheet-metal-pilot-holes',
-  title: 'Pilot holes of sheet-metal screws',
   source: 'din-7975',
   clause: 'pilot holes',
   held: 'page',
-  sha256: '98fcd2096decae65aa736d4e7fc13758039764474f3b782eaa738ae1116f0d18',
   rowCount: 69,
   columns: {
     designation: among(['ST 2.2', 'ST 2.9', 'ST 3.5', 'ST 4.2', 'ST 4.8'], 'aaaaaabbbbbbbbcccccccdddddeeeeeaaaaaaaabbbbbbbbbbccccccccdddddddeeeee'),

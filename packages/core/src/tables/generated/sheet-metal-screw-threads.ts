@@ -4,11 +4,9 @@ import type { Held } from '../held.js';
 /** Threads of sheet-metal screws (source en-iso-1478; held as: page). */
 export const sheetMetalScrewThreads: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly designation: readonly string[];
@@ -21,11 +19,9 @@ export const sheetMetalScrewThreads: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'sheet-metal-screw-threads',
-  title: 'Threads of sheet-metal screws',
   source: 'en-iso-1478',
   clause: 'thread table',
   held: 'page',
-  sha256: '11b7845c7557f3fe2951cad08375f5daf56f893cb17c447d9d15c9cd8615333b',
   rowCount: 6,
   columns: {
     designation: ['ST 2.2', 'ST 2.9', 'ST 3.5', 'ST 3.9', 'ST 4.2', 'ST 4.8'],

@@ -5,11 +5,9 @@ import { runs } from '../runs.js';
 /** Hand sockets (source iso-2725-1; held as: memory). */
 export const sockets: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly drive: readonly string[];
@@ -21,11 +19,9 @@ export const sockets: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'sockets',
-  title: 'Hand sockets',
   source: 'iso-2725-1',
   clause: 'maxima',
   held: 'memory',
-  sha256: 'dea1692bbebf6007be5f5f2af8b3b5046eb722c4245db993e2edf82f4cee36cf',
   rowCount: 45,
   columns: {
     drive: runs([['1/4', 13], ['3/8', 16], ['1/2', 16]]),

@@ -5,11 +5,9 @@ import { runs } from '../runs.js';
 /** Standard sizes of radial lip seals (source iso-6194-1-2007; held as: memory). */
 export const standardSizes: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly shaftMm: readonly number[];
@@ -20,11 +18,9 @@ export const standardSizes: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'standard-sizes',
-  title: 'Standard sizes of radial lip seals',
   source: 'iso-6194-1-2007',
   clause: 'nominal dimensions',
   held: 'memory',
-  sha256: '4d2a895fd602a52c2fcfc0eb87e939c7dea6377fd17436f94991f140b1613e0c',
   rowCount: 209,
   columns: {
     shaftMm: [6, 6, 7, 8, 8, 9, 10, 10, 12, 12, 14, 14, 15, 15, 15, 16, 16, 18, 18, 20, 20, 20, 22, 22, 22, 25, 25, 25, 25, 28, 28, 28, 30, 30, 30, 30, 32, 32, 32, 32, 32, 32, 35, 35, 35, 35, 35, 35, 35, 35, 38, 38, 38, 38, 40, 40, 40, 40, 40, 40, 42, 42, 45, 45, 45, 48, 50, 50, 50, 55, 55, 55, 60, 60, 60, 65, 65, 70, 70, 75, 75, 80, 80, 85, 85, 90, 90, 95, 95, 100, 100, 100, 105, 110, 110, 115, 120, 125, 130, 135, 140, 145, 150, 160, 170, 180, 190, 200, 210, 220, 230, 240, 250, 6, 6, 7, 8, 8, 9, 10, 10, 12, 12, 12, 15, 15, 15, 16, 18, 18, 20, 20, 22, 22, 22, 25, 25, 25, 28, 28, 28, 30, 30, 30, 32, 32, 32, 35, 35, 35, 38, 38, 38, 40, 40, 42, 42, 45, 45, 50, 50, 55, 55, 60, 60, 65, 65, 70, 70, 75, 75, 80, 80, 85, 85, 90, 95, 100, 110, 120, 130, 140, 150, 160, 170, 180, 190, 200, 220, 240, 260, 280, 300, 320, 340, 360, 380, 400, 450, 480, 16, 20, 30, 40, 50, 55, 90, 105, 250],

@@ -5,11 +5,9 @@ import { among } from '../among.js';
 /** Roughness Ra of lip track and bore (source din-3760-1996; held as: page). */
 export const surfaceLimits: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly set: readonly ('din-3760' | 'jis-b-2402-1' | 'rma')[];
@@ -23,11 +21,9 @@ export const surfaceLimits: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'surface-limits',
-  title: 'Roughness Ra of lip track and bore',
   source: 'din-3760-1996',
   clause: 'roughness',
   held: 'page',
-  sha256: '3929acb15987b744a82411632e316495622ac19d5e72643c38116add740b5a51',
   rowCount: 8,
   columns: {
     set: ['din-3760', 'din-3760', 'din-3760', 'jis-b-2402-1', 'jis-b-2402-1', 'rma', 'rma', 'rma'],

@@ -6,11 +6,9 @@ import { runs } from '../runs.js';
 /** Standard tubes and pipes that can drive a seal (source iso-1452-2; held as: page). */
 export const tubes: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly standard: readonly string[];
@@ -31,11 +29,9 @@ export const tubes: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'tubes',
-  title: 'Standard tubes and pipes that can drive a seal',
   source: 'iso-1452-2',
   clause: 'dimension tables',
   held: 'page',
-  sha256: '4702f71e007b3e1ab698fc8a721985dd5e9cb3d473d186a14bfc27191f060647',
   rowCount: 458,
   columns: {
     standard: runs([['ASTM D1785', 30], ['ASTM D2241', 34], ['DIN 8062', 36], ['ISO 1452-2', 47], ['IS 4985:2000', 38], ['JIS K 6741', 15], ['EN 1329-1', 9], 'BS 4514:2001', ['BS 5255', 3], ['BS 5254:1976', 3], ['IEC 60423 / EN 61386-21', 19], ['IS 9537-3', 15], ['EN 1057', 39], ['ASTM B88', 37], ['ASTM B88M', 33], ['ASME B36.10M', 26], ['BS 1387:1985', 18], ['EN 10255', 24], ['EN 12201-2', 5], ['EN ISO 15874-2', 20], ['BS 3505:1968', 6]]),

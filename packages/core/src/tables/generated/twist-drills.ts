@@ -5,11 +5,9 @@ import { runs } from '../runs.js';
 /** Twist drills: sizes and point lengths at 118° (source iso-235; held as: page). */
 export const twistDrills: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly diameterMm: readonly number[];
@@ -19,11 +17,9 @@ export const twistDrills: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'twist-drills',
-  title: 'Twist drills: sizes and point lengths at 118°',
   source: 'iso-235',
   clause: 'sizes',
   held: 'page',
-  sha256: '1afd7789d5e63e8d7cc3afdc2140ddc13bea398c1c5b2c2b47f1302f9e4d69b7',
   rowCount: 51,
   columns: {
     diameterMm: [1, 1.05, 1.1, 1.15, 1.2, 1.25, 1.3, 1.35, 1.4, 1.45, 1.5, 1.55, 1.6, 1.65, 1.7, 1.75, 1.8, 1.85, 1.9, 1.95, 2, 2.05, 2.1, 2.15, 2.2, 2.25, 2.3, 2.35, 2.4, 2.45, 2.5, 2.55, 2.6, 2.65, 2.7, 2.75, 2.8, 2.85, 2.9, 2.95, 3, 3.1, 3.2, 3.3, 3.4, 3.5, 3.6, 3.7, 3.8, 3.9, 4],

@@ -4,11 +4,9 @@ import type { Held } from '../held.js';
 /** Width of a seal: permitted deviation, inch (source rma-os-4; held as: page). */
 export const widthToleranceRmaInch: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly overIn: readonly number[];
@@ -18,11 +16,9 @@ export const widthToleranceRmaInch: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'width-tolerance-rma-inch',
-  title: 'Width of a seal: permitted deviation, inch',
   source: 'rma-os-4',
   clause: 'width tolerance',
   held: 'page',
-  sha256: '8bd4137daf969ff00dfa27e18b4a84eed11cf4fbcd378f69c59f1bfa0d1097d9',
   rowCount: 1,
   columns: {
     overIn: [0],

@@ -5,11 +5,9 @@ import { runs } from '../runs.js';
 /** Width of a seal: permitted deviation (source din-3760-1996; held as: page). */
 export const widthTolerance: {
   readonly id: string;
-  readonly title: string;
   readonly source: string;
   readonly clause: string;
   readonly held: Held;
-  readonly sha256: string;
   readonly rowCount: number;
   readonly columns: {
     readonly set: readonly ('din-3760' | 'iso-6194-1')[];
@@ -21,11 +19,9 @@ export const widthTolerance: {
   readonly marks: Readonly<Record<never, readonly Held[]>>;
 } = {
   id: 'width-tolerance',
-  title: 'Width of a seal: permitted deviation',
   source: 'din-3760-1996',
   clause: 'width tolerance',
   held: 'page',
-  sha256: '3813d794835f5ae2176f4e4810a73aed3b54a3d19af56b481f0b3e41ad0a165e',
   rowCount: 4,
   columns: {
     set: ['din-3760', 'din-3760', 'iso-6194-1', 'iso-6194-1'],

@@ -101,6 +101,7 @@ export const jobWords = {
     inside: 'inside',
     deep: 'deep',
     collar: 'collar',
+    recess: 'recess',
     step: 'step',
     length: 'length',
     readings: 'Readings',

@@ -80,6 +80,7 @@ export const sealWords = {
     },
     'rubber-cover-pressed': { says: 'Its rubber cover is pressed together by some {lowPercent} to {highPercent} of its thickness (an estimate: the thickness is not known).' },
     'allowance-of-metal-half': { says: 'No table gives a half-rubber seal an allowance of its own: its bare half is judged as a metal case, over its own length.' },
+    'sizes-are-inch': { says: 'The sizes are inch sizes, {shaftInches} and {outsideInches}; they are judged here by {set}.', todo: 'Choose RMA (inch) as the set of requirements, if the seal was made to it.' },
     'allowance-from-other-set': { says: '{set} gives no allowance for this construction; the row of {otherSet} was used.' },
     'bore-in-band': { says: 'The bore meets {band}: between {lowerLimitMm} and {upperLimitMm}.' },
     'bore-out-of-band': {

@@ -104,6 +104,7 @@ export const germanJobWords: SameWords<typeof jobWords> = {
     inside: 'innen',
     deep: 'tief',
     collar: 'Bund',
+    recess: 'Eindrehung',
     step: 'Absatz',
     length: 'Länge',
     readings: 'Messwerte',

@@ -83,6 +83,7 @@ export const germanSealWords: SameWords<typeof sealWords> = {
     },
     'rubber-cover-pressed': { says: 'Der Gummimantel wird um etwa {lowPercent} bis {highPercent} seiner Dicke zusammengedrückt (eine Schätzung: Die Dicke ist nicht bekannt).' },
     'allowance-of-metal-half': { says: 'Keine Tabelle gibt einem halb gummiummantelten Ring ein eigenes Übermaß: Seine blanke Hälfte wird wie ein Metallmantel beurteilt, über ihre eigene Länge.' },
+    'sizes-are-inch': { says: 'Die Maße sind Zollmaße, {shaftInches} und {outsideInches}; beurteilt sind sie hier nach {set}.', todo: 'Als Anforderungen RMA (Zoll) wählen, wenn der Ring danach gemacht ist.' },
     'allowance-from-other-set': { says: '{set} gibt für diese Bauart kein Übermaß an; verwendet wurde die Zeile von {otherSet}.' },
     'bore-in-band': { says: 'Die Bohrung erfüllt {band}: zwischen {lowerLimitMm} und {upperLimitMm}.' },
     'bore-out-of-band': {
