@@ -22,6 +22,14 @@ const strictPage: Plugin = {
   transformIndexHtml: () => [{ tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: contentSecurityPolicy }, injectTo: 'head-prepend' }],
 };
 
+/** Styles without the line breaks and remarks of their sources: the bundler leaves what stands in a template as it is. */
+const shortStyles: Plugin = {
+  name: 'short-styles',
+  apply: 'build',
+  enforce: 'pre',
+  transform: (code, id) => (id.endsWith('.ts') && code.includes('css`') ? { code: code.replace(/(?<=\bcss`)[^`]*(?=`)/gu, (styles) => styles.replace(/\/\*[^]*?\*\//gu, '').replace(/\s*\n\s*/gu, ' ').replace(/ ?([{};]) /gu, '$1')), map: null } : null),
+};
+
 const keptOffline = VitePWA({
   registerType: 'prompt',
   injectRegister: null,
@@ -108,7 +116,7 @@ const page: UserConfig = {
 };
 
 export default defineConfig(async ({ command }) => {
-  const plugins = [strictPage, keptOffline];
+  const plugins = [strictPage, shortStyles, keptOffline];
   if (command !== 'build') return { ...page, plugins };
   const parts = await partsOfPage();
   const groups = Object.keys(together).map((name) => ({ name, test: (id: string) => parts.get(id) === name }));

@@ -86,13 +86,13 @@ export function outsideTable(table: string, quantity: string, received: number, 
  * A tolerance class that the standard does not give for this size.
  * @example noSuchClass('hole', 'H99', ['H18'], 'no such grade').allowed // 'nearest: H18'
  */
-export function noSuchClass(path: string, received: string, nearest: readonly string[], why: string): CalculationError {
+export function noSuchClass(path: string, received: string, nearest: readonly string[], why: string, what = 'class'): CalculationError {
   const allowed = nearest.length > 0 ? `nearest: ${nearest.join(', ')}` : '';
   return new CalculationError('no-such-class', {
     path,
     received,
     allowed,
-    message: `${path}: no class ${written(received)}: ${why}${allowed === '' ? '' : `; ${allowed}`}`,
+    message: `${path}: no ${what} ${written(received)}: ${why}${allowed === '' ? '' : `; ${allowed}`}`,
   });
 }
 

@@ -68,7 +68,7 @@ function withStamp<O>(output: z.ZodMiniType<O>): z.ZodMiniType<O> {
  */
 export function checkedInput<I>(field: z.ZodMiniType<I>, raw: unknown): I {
   const parsed = z.safeParse(field, raw);
-  if (!parsed.success) throw fromSchemaIssues(parsed.error.issues, raw);
+  if (!parsed.success) throw fromSchemaIssues(parsed.error.issues, raw, field);
   return parsed.data;
 }
 

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import { CalculationError, invalidInput, joinPath } from './calculation-error.js';
+import { knownFields, likelyFields } from './known-fields.js';
 import { describeLimits } from './limits.js';
 
 type Issue = z.core.$ZodIssue;
@@ -14,10 +15,10 @@ export function pathText(path: readonly PropertyKey[]): string {
 
 /**
  * The one door between the schema library and our errors: its first issue as a `CalculationError`.
- * `input` is the value that was parsed; the received value is looked up in it by path.
+ * `input` is the value that was parsed; the received value is looked up in it by path. With the `schema` an unknown field is told which are known.
  * @internal
  */
-export function fromSchemaIssues(issues: readonly Issue[], input: unknown): CalculationError {
+export function fromSchemaIssues(issues: readonly Issue[], input: unknown, schema?: z.core.$ZodType): CalculationError {
   const issue = issues[0];
   if (issue === undefined) return invalidInput('', input, 'a valid input');
   const path = pathText(issue.path);
@@ -41,7 +42,8 @@ export function fromSchemaIssues(issues: readonly Issue[], input: unknown): Calc
         : invalidInput(path, received, `one of ${issue.values.map(String).join(', ')}`);
     case 'unrecognized_keys': {
       const [key = ''] = issue.keys;
-      return invalidInput(joinPath(path, key), valueAt(input, [...issue.path, key]), 'a known field', 'unknown field');
+      const known = schema === undefined ? '' : likelyFields(key, knownFields(schema, issue.path)).join(', ');
+      return invalidInput(joinPath(path, key), valueAt(input, [...issue.path, key]), known === '' ? 'a known field' : known, known === '' ? 'unknown field' : `unknown field; known are ${known}`);
     }
     case 'custom': {
       const carried: unknown = issue.params?.['error'];

@@ -61,7 +61,7 @@ export function bearingSize(designation: string, path = 'designation'): BearingS
   const found = bearingSizes.find((size) => size.designation === designation.replace(/^(?:NJ|NUP|N) /u, 'NU '));
   if (found !== undefined) return found;
   const near = bearingSizes.filter((size) => size.designation.slice(0, 4).startsWith(designation.slice(0, designation.startsWith('N') ? 4 : 2))).map((size) => size.designation);
-  throw noSuchClass(path, designation, near.slice(0, 12), 'the tables of ISO 15 have no such basic designation');
+  throw noSuchClass(path, designation, near.slice(0, 12), 'the tables hold deep groove ball bearings and cylindrical roller bearings of ISO 15; of any other bearing enter bore, outside and width', 'bearing');
 }
 
 /** Deviations of the mean diameter of a ring [µm]: `low` to `high`. */
