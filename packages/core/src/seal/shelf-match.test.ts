@@ -35,12 +35,43 @@ describe('what a row says', () => {
     expect(row(withCell(5, text))).toMatchObject({ construction });
   });
 
-  test.each<[number, string, string]>([[4, 'wood', 'rubber'], [4, '!', 'rubber'], [5, 'Z', 'type'], [5, 'toString', 'type'], [6, 'maybe', 'dust lip'], [7, '3.5', 'qty'], [7, '-1', 'qty'], [7, '1234567890', 'qty'], [1, 'abc', 'shaft'], [2, '3 5', 'outside'], [3, 'x', 'width']])('cell %d "%s" is not understood, and named', (at, received, column) => {
+  test.each<[number, string, string]>([[1, 'abc', 'shaft'], [2, '3 5', 'outside'], [3, 'x', 'width']])('size in cell %d "%s" is not understood, and named', (at, received, column) => {
     expect(row(withCell(at, received))).toEqual({ line: 2, code: 'row-cell-not-understood', column, received });
   });
 
+  test.each<[number, string, string]>([[4, 'wood', 'rubber'], [4, '!', 'rubber'], [5, 'Z', 'type'], [5, 'toString', 'type']])('cell %d "%s": nobody can tell what the seal is made of, and why stands there', (at, received, column) => {
+    const found = list([withCell(at, received)]).candidates[0];
+    expect(found?.verdict).toBe('cannot tell');
+    expect(found?.reasons.find(({ code }) => code === 'list-cell-not-understood')).toMatchObject({ severity: 'unknown', role: 'deciding', parameters: { column, received } });
+    // The one cell is told once, and not as one that was left empty.
+    expect(found?.reasons.map(({ code }) => code)).not.toContain('list-does-not-say');
+  });
+
+  test.each<[number, string, string]>([[6, 'maybe', 'dust lip'], [7, '3.5', 'qty'], [7, '-1', 'qty'], [7, '1234567890', 'qty']])('cell %d "%s" is left out, with a note', (at, received, column) => {
+    const { place: situation, more } = { place, more: { bore: { material: 'gjl250', readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [35.01] }] }, shaft: { readings: [{ instrument: 'outside-micrometer', valuesMm: [19.98] }] } } };
+    const found = shelfMatch.run({ ...situation, ...more, header, rows: [withCell(at, received)] }).candidates[0];
+    expect(found).toMatchObject({ pieceCount: at === 7 ? null : 3 });
+    expect(found?.reasons.find(({ code }) => code === 'list-cell-left-out')).toMatchObject({ severity: 'note', parameters: { column, received } });
+  });
+
+  test('German lists are read as English ones, umlauts or none', () => {
+    const german = ['Bezeichnung', 'Welle', 'Außendurchmesser', 'Breite', 'Werkstoff', 'Ausführung', 'Staublippe', 'Stück', 'Lagerplatz'];
+    const cells = ['A1', '20', '35', '7,0', 'Nitril', 'Gummi', 'ja', '3', 'Fach 4'];
+    const wanted = { id: 'A1', place: 'Fach 4', pieceCount: 3, shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'rubber-covered', lipMaterial: 'NBR' };
+    expect(row(cells, german)).toMatchObject(wanted);
+    expect(row(cells, ['Artikelnummer', 'Wellendurchmesser', 'Aussen', 'Höhe', 'Gummi', 'Bauform', 'Schutzlippe', 'Anzahl', 'Schublade'])).toMatchObject(wanted);
+    expect(row(['20 x 35 x 7', 'Silikon', 'Metall'], ['Größe', 'Mischung', 'Mantel'])).toMatchObject({ shaftMm: 20, lipMaterial: 'VMQ', construction: 'metal-case' });
+  });
+
+  test('sizes that would be narrower than any seal are inches', () => {
+    expect(row(['0.787x1.378x0.276', 'NBR', 'metal'], ['size', 'rubber', 'type'])).toEqual({ line: 2, code: 'row-size-likely-inches', column: 'size', received: '0.787 × 1.378 × 0.276 mm' });
+    expect(row(withCell(3, '1.99'))).toMatchObject({ code: 'row-size-likely-inches', column: 'shaft' });
+    expect(row(withCell(3, '2'))).toMatchObject({ widthMm: 2 });
+  });
+
   test('a cell that is too long is told in part', () => {
-    expect(row(withCell(4, 'w'.repeat(200)))).toMatchObject({ received: 'w'.repeat(60) });
+    expect(row(withCell(1, 'w'.repeat(200)))).toMatchObject({ received: 'w'.repeat(60) });
+    for (const at of [4, 7]) expect(JSON.stringify(row(withCell(at, 'w'.repeat(200))))).not.toContain('w'.repeat(61));
     expect(row(withCell(0, 'a'.repeat(200)))).toMatchObject({ id: 'a'.repeat(120) });
     expect(row(withCell(8, 'b'.repeat(200)))).toMatchObject({ place: 'b'.repeat(120) });
     expect(row(withCell(7, '123456789'))).toMatchObject({ pieceCount: 123_456_789 });
@@ -57,8 +88,8 @@ describe('what a row says', () => {
 
   test('sizes in one cell, or in inches', () => {
     const bySize = ['size', 'rubber', 'type'];
-    for (const text of ['20x35x7', '20 × 35 × 7', '20*35*7', '20X35X7', '20 mm x 35 mm x 7 mm']) expect(row([text, 'NBR', 'metal'], bySize)).toMatchObject({ shaftMm: 20, outsideMm: 35, widthMm: 7, id: '' });
-    for (const received of ['20x35', '20x35x7x8', '20xx7', 'a x 35 x 7']) expect(row([received, 'NBR', 'metal'], bySize)).toEqual({ line: 2, code: 'row-cell-not-understood', column: 'size', received });
+    for (const text of ['20x35x7', '20 × 35 × 7', '20*35*7', '20X35X7', '20 mm x 35 mm x 7 mm', '20-35-7', '20 - 35 - 7 mm', '20/35/7', '20,0/35,0/7,0', '20–35–7']) expect(row([text, 'NBR', 'metal'], bySize)).toMatchObject({ shaftMm: 20, outsideMm: 35, widthMm: 7, id: '' });
+    for (const received of ['20x35', '20-35', '20/35', '20-35-7-8', '3/4-1/2-7', '20x35x7x8', '20xx7', 'a x 35 x 7']) expect(row([received, 'NBR', 'metal'], bySize)).toEqual({ line: 2, code: 'row-cell-not-understood', column: 'size', received });
     expect(row(['', 'NBR', 'metal'], bySize)).toMatchObject({ code: 'row-has-no-size', column: 'size' });
     expect(row(['0.75', '1.375', '1/4', 'NBR', 'metal'], ['shaft [in]', 'outside (inch)', 'width_in', 'rubber', 'type'], { seal: { ...place.seal, shaftMm: 19.05, outsideMm: 34.925, widthMm: 6.35 } })).toMatchObject({ shaftMm: 19.05, outsideMm: 34.925, widthMm: 6.35 });
     expect(row(['0.75', '35 mm', '7 mm', 'NBR', 'metal'], ['shaft', 'outside', 'width', 'rubber', 'type'], { unit: 'in' })).toMatchObject({ shaftMm: 19.05, outsideMm: 35, widthMm: 7 });
@@ -162,12 +193,12 @@ describe('which rows come first', () => {
   });
 
   test('every row is counted once', () => {
-    const output = list([same('a'), same('none', { qty: '0' }), same('other', { size: '40x60x7' }), ['', ' ', '', '', '', ''], same('odd', { rubber: 'wood' })], good, names);
+    const output = list([same('a'), same('none', { qty: '0' }), same('other', { size: '40x60x7' }), ['', ' ', '', '', '', ''], same('odd', { size: 'wood' })], good, names);
     expect(output).toMatchObject({ rowCount: 4, badRowCount: 1, doesNotSuitCount: 1 });
     expect(output.suitsCount + output.suitsWithCareCount + output.cannotTellCount + output.doesNotSuitCount + output.badRowCount).toBe(4);
     expect(output.notChecked).toEqual(['shelf-age-and-storage', 'list-against-shelf']);
     expect(output.assumptions).toEqual([]);
-    expect(list(Array.from({ length: 25 }, () => same('odd', { rubber: 'wood' })), good, names)).toMatchObject({ badRowCount: 25, badRows: { length: 20 } });
+    expect(list(Array.from({ length: 25 }, () => same('odd', { size: 'wood' })), good, names)).toMatchObject({ badRowCount: 25, badRows: { length: 20 } });
   });
 });
 

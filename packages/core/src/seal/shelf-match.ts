@@ -40,7 +40,7 @@ const nearMissField = z.strictObject({ ...rowShape, shaftOffMm: outputNumber('it
 
 const badRowField = z.strictObject({
   line: outputNumber('line of the list', ''),
-  code: choiceField(['row-has-no-size', 'row-cell-not-understood', 'row-size-impossible'], { label: 'why it was skipped' }),
+  code: choiceField(['row-has-no-size', 'row-cell-not-understood', 'row-size-impossible', 'row-size-likely-inches'], { label: 'why it was skipped' }),
   column: text('column'),
   received: text('what stands there'),
 });
@@ -137,7 +137,7 @@ export function shelfMatcher(situation: Situation, header: readonly string[], op
 }
 
 /** Which seals on the shelf suit one place: every row of a list judged as the seal check judges it, best first, with reasons.
- * Rows of another size are told apart by size alone and come as near misses; a row that cannot be read is named and skipped.
+ * Rows of another size are told apart by size alone and come as near misses; a row whose size cannot be read is named and skipped; another cell that cannot be read makes the row one of which nobody can tell.
  * @returns the best rows with verdict and reasons, near misses [mm], skipped rows, counts
  * @throws CalculationError invalid-input | contradiction (header) | outside-table
  * @source those of the seal check
@@ -170,8 +170,10 @@ function judgedRow(situation: Situation, row: ShelfSeal): Ranked {
     lipMaterial: row.lipMaterial ?? wanted.lipMaterial,
     hasDustLip: row.hasDustLip ?? false,
   };
-  const findings: Finding[] = judgeSeal({ ...situation, seal }).findings.filter(({ severity }) => severity !== 'good');
-  if (row.construction === null || row.lipMaterial === null) findings.push(supporting('list-does-not-say', 'care', { lipMaterial: seal.lipMaterial }, plainGeometry));
+  const ofList = row.unread.map(({ role, column, received }) => (role === 'lipMaterial' || role === 'construction' ? deciding('list-cell-not-understood', 'unknown', { column, received }, plainGeometry) : supporting('list-cell-left-out', 'note', { column, received }, plainGeometry)));
+  const findings: Finding[] = [...ofList, ...judgeSeal({ ...situation, seal }).findings.filter(({ severity }) => severity !== 'good')];
+  const isUnsaid = (role: 'lipMaterial' | 'construction') => row[role] === null && !row.unread.some((cell) => cell.role === role);
+  if (isUnsaid('construction') || isUnsaid('lipMaterial')) findings.push(supporting('list-does-not-say', 'care', { lipMaterial: seal.lipMaterial }, plainGeometry));
   if (row.widthMm !== wanted.widthMm) findings.push(supporting(row.widthMm > wanted.widthMm ? 'size-wider' : 'size-narrower', 'care', { differenceMm: Math.abs(settled(row.widthMm - wanted.widthMm)), markedMm: row.widthMm }, plainGeometry));
   if (wanted.hasDustLip === true && row.hasDustLip !== true) findings.push(supporting('list-seal-without-dust-lip', 'care', {}, plainGeometry));
   if (row.pieceCount === 0) findings.push(deciding('none-left-on-shelf', 'care', {}, plainGeometry));

@@ -11,18 +11,18 @@ export interface ShelfColumn {
 
 export type ShelfColumns = Readonly<Partial<Record<ShelfRole, ShelfColumn>>>;
 
-/** What columns are called, in small letters and digits alone. A lone `d` is the shaft and a lone `D` the outside, as on drawings. */
+/** What columns are called, English and German, in small letters and digits alone. A lone `d` is the shaft and a lone `D` the outside, as on drawings. */
 const names: Readonly<Record<ShelfRole, readonly string[]>> = {
-  id: ['id', 'part', 'partno', 'partnumber', 'article', 'item', 'number', 'no', 'name', 'code', 'marking'],
-  shaft: ['shaft', 'shaftdiameter', 'd1', 'inside', 'insidediameter', 'innerdiameter', 'inner', 'lip'],
-  outside: ['outside', 'outsidediameter', 'outerdiameter', 'outer', 'd2', 'od', 'bore', 'housing', 'housingbore'],
-  width: ['width', 'b', 'w', 'height', 'h', 'thickness'],
-  size: ['size', 'dimensions', 'dimension', 'dxdxb'],
-  construction: ['construction', 'type', 'design', 'case', 'outsideof'],
-  lipMaterial: ['material', 'rubber', 'lipmaterial', 'compound', 'elastomer'],
-  dustLip: ['dustlip', 'secondlip', 'auxiliarylip'],
-  count: ['quantity', 'qty', 'count', 'pieces', 'pcs', 'stock', 'instock'],
-  place: ['place', 'bin', 'shelf', 'location', 'drawer', 'box'],
+  id: ['id', 'part', 'partno', 'partnumber', 'article', 'item', 'number', 'no', 'name', 'code', 'marking', 'artikel', 'artikelnummer', 'nummer', 'nr', 'bezeichnung', 'teil'],
+  shaft: ['shaft', 'shaftdiameter', 'd1', 'inside', 'insidediameter', 'innerdiameter', 'inner', 'lip', 'welle', 'wellendurchmesser', 'innen', 'innendurchmesser'],
+  outside: ['outside', 'outsidediameter', 'outerdiameter', 'outer', 'd2', 'od', 'bore', 'housing', 'housingbore', 'aussen', 'aussendurchmesser', 'bohrung', 'gehaeuse'],
+  width: ['width', 'b', 'w', 'height', 'h', 'thickness', 'breite', 'hoehe', 'dicke'],
+  size: ['size', 'dimensions', 'dimension', 'dxdxb', 'groesse', 'abmessung', 'abmessungen', 'masse'],
+  construction: ['construction', 'type', 'design', 'case', 'outsideof', 'bauart', 'bauform', 'typ', 'ausfuehrung', 'mantel'],
+  lipMaterial: ['material', 'rubber', 'lipmaterial', 'compound', 'elastomer', 'werkstoff', 'gummi', 'lippe', 'mischung'],
+  dustLip: ['dustlip', 'secondlip', 'auxiliarylip', 'staublippe', 'schutzlippe'],
+  count: ['quantity', 'qty', 'count', 'pieces', 'pcs', 'stock', 'instock', 'anzahl', 'menge', 'stueck', 'stk', 'bestand'],
+  place: ['place', 'bin', 'shelf', 'location', 'drawer', 'box', 'lagerplatz', 'fach', 'regal', 'ort', 'schublade', 'kiste'],
 };
 
 const units: Readonly<Record<string, 'mm' | 'in'>> = { mm: 'mm', millimetre: 'mm', millimetres: 'mm', in: 'in', inch: 'in', inches: 'in', '"': 'in' };
@@ -57,6 +57,13 @@ export function shelfColumns(header: readonly string[], unit: 'mm' | 'in' = 'mm'
   return found;
 }
 
+const umlauts: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'ue', ß: 'ss' };
+
+/** Small letters and digits alone; umlauts as they are written without. */
+export function plainKey(text: string): string {
+  return text.toLowerCase().replaceAll(/[äöüß]/gu, (sign) => umlauts[sign] ?? '').replaceAll(/[^a-z0-9]/gu, '');
+}
+
 function readHeader(cell: string): { readonly role: ShelfRole | null; readonly unit: 'mm' | 'in' | null } {
   const plain = cell.replace('\uFEFF', '').trim();
   const [, before = plain, mark = ''] = /^(.*?)(?:[\s_]*[[(]\s*|[\s_]+|(?=mm|millimetre|"))(mm|millimetres?|inch(?:es)?|in|")\s*[\])]?$/iu.exec(plain) ?? [];
@@ -64,6 +71,6 @@ function readHeader(cell: string): { readonly role: ShelfRole | null; readonly u
   const text = (unit === null ? plain : before).trim();
   if (text === 'd') return { role: 'shaft', unit };
   if (text === 'D') return { role: 'outside', unit };
-  const key = text.toLowerCase().replaceAll(/[^a-z0-9]/gu, '');
+  const key = plainKey(text);
   return { role: shelfRoles.find((role) => names[role].includes(key)) ?? null, unit };
 }

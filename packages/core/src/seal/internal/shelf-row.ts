@@ -1,7 +1,7 @@
 import { parseLength } from '../../quantity/index.js';
 import { CalculationError } from '../../result/index.js';
 import type { Construction, LipMaterial } from '../seal-field.js';
-import type { ShelfColumn, ShelfColumns } from './shelf-columns.js';
+import { plainKey, type ShelfColumn, type ShelfColumns } from './shelf-columns.js';
 
 /** One seal on the shelf, as its row says. Null: the row does not say. */
 export interface ShelfSeal {
@@ -15,60 +15,74 @@ export interface ShelfSeal {
   readonly lipMaterial: LipMaterial | null;
   readonly hasDustLip: boolean | null;
   readonly pieceCount: number | null;
+  /** Cells beside the size that were not understood. */
+  readonly unread: readonly { readonly role: 'lipMaterial' | 'construction' | 'dustLip' | 'count'; readonly column: string; readonly received: string }[];
 }
 
 /** Why a row was skipped. */
 export interface BadRow {
   readonly line: number;
-  readonly code: 'row-has-no-size' | 'row-cell-not-understood' | 'row-size-impossible';
+  readonly code: 'row-has-no-size' | 'row-cell-not-understood' | 'row-size-impossible' | 'row-size-likely-inches';
   readonly column: string;
   readonly received: string;
 }
 
-/** Rubbers as shelves write them: ISO 1629 signs, and the plain words. */
+/** Rubbers as shelves write them: ISO 1629 signs, and the plain words, English and German. */
 const rubbers: Readonly<Record<string, LipMaterial>> = {
-  nbr: 'NBR', nitrile: 'NBR', nitrilerubber: 'NBR', hnbr: 'HNBR', acm: 'ACM', polyacrylate: 'ACM', vmq: 'VMQ', mvq: 'VMQ', silicone: 'VMQ',
+  nbr: 'NBR', nitrile: 'NBR', nitrilerubber: 'NBR', hnbr: 'HNBR', acm: 'ACM', polyacrylate: 'ACM', vmq: 'VMQ', mvq: 'VMQ', silicone: 'VMQ', silikon: 'VMQ', nitril: 'NBR', nitrilkautschuk: 'NBR', polyacrylat: 'ACM', fluorkautschuk: 'FKM',
   fkm: 'FKM', fpm: 'FKM', fluororubber: 'FKM', epdm: 'EPDM', ptfe: 'PTFE',
 };
 
-/** Outsides as shelves write them: plain words, and the letters of DIN 3760 (A rubber, B metal, C metal with inner case; S a dust lip). */
+/** Outsides as shelves write them: plain words, English and German, and the letters of DIN 3760 (A rubber, B metal, C metal with inner case; S a dust lip). */
 const outsides: Readonly<Record<string, { readonly construction: Construction; readonly hasDustLip?: boolean }>> = {
   metal: { construction: 'metal-case' }, metalcase: { construction: 'metal-case' }, steel: { construction: 'metal-case' }, b: { construction: 'metal-case' }, c: { construction: 'metal-case' },
+  metall: { construction: 'metal-case' }, metallmantel: { construction: 'metal-case' }, stahl: { construction: 'metal-case' },
+  gummi: { construction: 'rubber-covered' }, gummiummantelt: { construction: 'rubber-covered' }, halbgummi: { construction: 'half-rubber' }, gerillt: { construction: 'rubber-covered-ribbed' },
   bs: { construction: 'metal-case', hasDustLip: true }, cs: { construction: 'metal-case', hasDustLip: true },
   rubber: { construction: 'rubber-covered' }, rubbercovered: { construction: 'rubber-covered' }, a: { construction: 'rubber-covered' }, as: { construction: 'rubber-covered', hasDustLip: true },
   halfrubber: { construction: 'half-rubber' }, rubberandmetal: { construction: 'half-rubber' },
   ribbed: { construction: 'rubber-covered-ribbed' }, rubberribbed: { construction: 'rubber-covered-ribbed' }, rubbercoveredribbed: { construction: 'rubber-covered-ribbed' },
 };
 
-const answers: Readonly<Record<string, boolean>> = { yes: true, y: true, true: true, 1: true, x: true, no: false, n: false, false: false, 0: false };
+const answers: Readonly<Record<string, boolean>> = { yes: true, y: true, true: true, 1: true, x: true, ja: true, j: true, nein: false, no: false, n: false, false: false, 0: false };
 
-/** Reads one row; says what was not understood. Cells beyond the header are left alone. */
+/** Reads one row. Without a size it is none; what else was not understood goes with it. Cells beyond the header are left alone. */
 export function readShelfRow(cells: readonly string[], line: number, columns: ShelfColumns): ShelfSeal | BadRow {
   const cell = (column: ShelfColumn | undefined) => (column === undefined ? '' : (cells[column.index] ?? '').trim());
   const bad = (code: BadRow['code'], column: string, received: string): BadRow => ({ line, code, column, received: received.slice(0, 60) });
   const sizes = sizesIn(cells, columns);
   if ('column' in sizes) return bad(sizes.received === '' ? 'row-has-no-size' : 'row-cell-not-understood', sizes.column, sizes.received);
   const { shaftMm, outsideMm, widthMm } = sizes;
-  if (!(shaftMm > 0 && outsideMm > shaftMm && widthMm > 0 && shaftMm <= 500 && outsideMm <= 530 && widthMm <= 60)) return bad('row-size-impossible', columns.size?.header ?? columns.shaft?.header ?? '', `${shaftMm} × ${outsideMm} × ${widthMm} mm`);
-  const key = (text: string) => text.toLowerCase().replaceAll(/[^a-z0-9]/gu, '');
-  const known = <T>(table: Readonly<Record<string, T>>, text: string): T | null | undefined => (text === '' ? null : Object.hasOwn(table, key(text)) ? table[key(text)] : undefined);
-  const lipMaterial = known(rubbers, cell(columns.lipMaterial));
-  if (lipMaterial === undefined) return bad('row-cell-not-understood', columns.lipMaterial?.header ?? '', cell(columns.lipMaterial));
-  const outside = known(outsides, cell(columns.construction));
-  if (outside === undefined) return bad('row-cell-not-understood', columns.construction?.header ?? '', cell(columns.construction));
-  const dust = known(answers, cell(columns.dustLip));
-  if (dust === undefined) return bad('row-cell-not-understood', columns.dustLip?.header ?? '', cell(columns.dustLip));
+  const sizeText = `${shaftMm} × ${outsideMm} × ${widthMm} mm`;
+  const sizeColumn = columns.size?.header ?? columns.shaft?.header ?? '';
+  if (shaftMm > 0 && outsideMm > shaftMm && widthMm > 0 && widthMm < narrowestMm) return bad('row-size-likely-inches', sizeColumn, sizeText);
+  if (!(shaftMm > 0 && outsideMm > shaftMm && widthMm > 0 && shaftMm <= 500 && outsideMm <= 530 && widthMm <= 60)) return bad('row-size-impossible', sizeColumn, sizeText);
+  const unread: { role: ShelfSeal['unread'][number]['role']; column: string; received: string }[] = [];
+  const known = <T>(table: Readonly<Record<string, T>>, role: ShelfSeal['unread'][number]['role']): T | null => {
+    const text = cell(columns[role]);
+    const key = plainKey(text);
+    if (text !== '' && Object.hasOwn(table, key)) return table[key] ?? null;
+    if (text !== '') unread.push({ role, column: columns[role]?.header ?? '', received: text.slice(0, 60) });
+    return null;
+  };
+  const lipMaterial = known(rubbers, 'lipMaterial');
+  const outside = known(outsides, 'construction');
+  const dust = known(answers, 'dustLip');
   const count = cell(columns.count);
-  if (count !== '' && !/^\d{1,9}$/u.test(count)) return bad('row-cell-not-understood', columns.count?.header ?? '', count);
+  const isCount = /^\d{1,9}$/u.test(count);
+  if (count !== '' && !isCount) unread.push({ role: 'count', column: columns.count?.header ?? '', received: count.slice(0, 60) });
   return {
-    line, shaftMm, outsideMm, widthMm, lipMaterial,
+    line, shaftMm, outsideMm, widthMm, lipMaterial, unread,
     id: cell(columns.id).slice(0, 120),
     place: cell(columns.place).slice(0, 120),
     construction: outside?.construction ?? null,
     hasDustLip: dust ?? outside?.hasDustLip ?? null,
-    pieceCount: count === '' ? null : Number(count),
+    pieceCount: isCount ? Number(count) : null,
   };
 }
+
+/** [mm] No seal is narrower; what is, was meant in inches. */
+const narrowestMm = 2;
 
 type Sizes = { readonly shaftMm: number; readonly outsideMm: number; readonly widthMm: number };
 
@@ -82,12 +96,15 @@ function sizesIn(cells: readonly string[], columns: ShelfColumns): Sizes | { rea
   }
   if (size === undefined) return { column: '', received: '' };
   const received = (cells[size.index] ?? '').trim();
-  const parts = received.split(/\s*[x×*]\s*/iu);
+  const parts = (threeNumbers.exec(received)?.slice(1) ?? received.split(/\s*[x×*]\s*/iu)).map((part) => part ?? '');
   const values = parts.map((part) => lengthMm(part, size.unit));
   const [shaftMm, outsideMm, widthMm] = values;
   if (parts.length !== 3 || shaftMm == null || outsideMm == null || widthMm == null) return { column: size.header, received };
   return { shaftMm, outsideMm, widthMm };
 }
+
+/** 20-35-7 or 20/35/7: of three plain numbers, none can be a fraction of the one beside it. */
+const threeNumbers = /^(\d{1,3}(?:[.,]\d{1,3})?)\s*[-/–]\s*(\d{1,3}(?:[.,]\d{1,3})?)\s*[-/–]\s*(\d{1,3}(?:[.,]\d{1,3})?)(?:\s*mm)?$/u;
 
 const plainNumber = /^\d{1,5}(?:[.,]\d{1,6})?$/u;
 
