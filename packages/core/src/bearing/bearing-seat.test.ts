@@ -176,3 +176,30 @@ describe('the working', () => {
     expect(value('C_m')).toBeCloseTo(10.5 - keptUm * (17 / 21.6), 6);
   });
 });
+
+describe('a seat looser than any that is recommended', () => {
+  // ISO 286 at 40 mm: H8 +39/0, F8 +64/+25, E8 +89/+50, D8 +119/+80; outer ring 0/−11: H8 leaves 50 µm at the most. At 17 mm: g6 −6/−17, f6 −16/−27, e7 −32/−50; bore 0/−8: g6 leaves 17 µm.
+  test('the bore is worn where parts of middle size pass the loosest class, surely so where all do', () => {
+    for (const housingClass of ['H8', 'G7', 'F8'] as const) expect(of('outer-ring', { housingClass })).toEqual(['outer-ring-slides good']);
+    expect(of('outer-ring', { housingClass: 'E8' })).toEqual(['outer-ring-seat-worn care']);
+    expect(find('outer-ring-seat-worn', { housingClass: 'E8' })?.parameters).toEqual({ lowUm: 50, highUm: 100, limitUm: 50, toleranceClass: 'H8' });
+    expect(of('outer-ring', { housingClass: 'D8' })).toEqual(['outer-ring-seat-worn bad']);
+    // What holds it along the shaft does not make it fit.
+    expect(of('outer-ring', { housingClass: 'D8', outerRingHeldBy: 'circlip' })).toEqual(['outer-ring-seat-worn bad']);
+  });
+
+  test('so is the shaft under a load that stands still on the inner ring', () => {
+    const still = { innerRingLoad: 'stationary', outerRingLoad: 'rotating' } as const;
+    expect(of('inner-ring', { ...still, shaftClass: 'g6' })).toEqual(['inner-ring-may-slide good']);
+    expect(find('inner-ring-seat-worn', { ...still, shaftClass: 'f6' })).toMatchObject({ severity: 'care', parameters: { lowUm: 8, highUm: 27, limitUm: 17, toleranceClass: 'g6' } });
+    expect(of('inner-ring', { ...still, shaftClass: 'e7' })).toEqual(['inner-ring-seat-worn bad']);
+  });
+});
+
+test('what kind of bearing it is is said where only its sizes are given', () => {
+  const assumed = (more: Partial<BearingSeatInput>) => bearingSeat.compute({ ...usual, ...more }).assumptions.find(({ name }) => name === 'kind-of-bearing')?.value;
+  const sizes = { designation: undefined, boreMm: 17, outsideMm: 40, widthMm: 12 };
+  expect(assumed(sizes)).toBe('deep-groove-ball');
+  expect(assumed({ ...sizes, bearingKind: 'cylindrical-roller' })).toBeUndefined();
+  expect(assumed({})).toBeUndefined();
+});

@@ -87,3 +87,38 @@ test('in steps it comes to the same, and what is wrong is said at the first', ()
   expect(count).toBeGreaterThan(8);
   expect(() => jobSheetInSteps({ ...question, workshop: {} }).next()).toThrow('format');
 });
+
+const bearingSheet = (part: object, position: object = {}) =>
+  jobSheet.run({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'thruster', positions: [{ name: 'input', bore: { material: 'gjl250' }, ...position, parts: [{ kind: 'bearing', shaftClass: 'k5', housingClass: 'H7', ...part }] }] }] } });
+const bearingOf = (part: object) => bearingSheet(part).parts[0];
+const sizes = { boreMm: 30, outsideMm: 62, widthMm: 16 };
+
+test('a bearing that the tables do not hold is judged by the sizes beside its designation', () => {
+  for (const designation of ['7206', '30/8 BX']) {
+    const part = bearingOf({ designation, ...sizes });
+    expect(part?.kind === 'bearing' ? part.seat?.outsideMm : null).toBe(62);
+    expect(part?.findings[0]).toMatchObject({ code: 'bearing-not-listed', severity: 'note', parameters: { designation } });
+  }
+  expect(bearingOf({ designation: '7206', boreMm: 30, outsideMm: 62 })?.findings.map(({ code }) => code)).toContain('could-not-compute');
+});
+
+test('sizes that are not those of the designation are told', () => {
+  const differing = (more: object) => bearingOf({ designation: '6206', ...more })?.findings.find(({ code }) => code === 'bearing-sizes-differ');
+  // ISO 15: 6206 is 30 × 62 × 16.
+  for (const more of [{}, sizes, { boreMm: 30.08 }]) expect(differing(more)).toBeUndefined();
+  expect(differing({ ...sizes, widthMm: 20 })).toMatchObject({ severity: 'care', role: 'deciding', parameters: { designation: '6206', listedBoreMm: 30, listedOutsideMm: 62, listedWidthMm: 16, enteredMm: 20 } });
+  expect(differing({ boreMm: 25 })?.parameters['enteredMm']).toBe(25);
+});
+
+test('a worn seat comes with its repair', () => {
+  expect(bearingOf({ designation: '6206', housingClass: 'D10' })?.findings.map(({ code }) => code)).toEqual(expect.arrayContaining(['outer-ring-seat-worn', 'sleeve-restores-housing-seat']));
+});
+
+test('a bearing alone is proved without a word of lips and depths; rings that come apart are told so', () => {
+  const { blocks } = bearingSheet({ designation: '6206' });
+  expect(blocks.prove.map(({ code }) => code)).toEqual(['prove-turn-bearing', 'prove-run-bearing', 'prove-write-down-seats']);
+  const apart = (designation: string, more: object = {}) => [bearingSheet({ designation, ...more }).blocks.takeOut, bearingSheet({ designation, ...more }).blocks.putIn].map((steps) => steps.some(({ code }) => code === 'bearing-rings-come-apart'));
+  expect(apart('6206')).toEqual([false, false]);
+  expect(apart('NU 206')).toEqual([true, true]);
+  expect(apart('nj206')).toEqual([true, true]);
+});

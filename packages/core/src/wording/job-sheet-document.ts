@@ -36,7 +36,7 @@ export function jobSheetDocument(output: JobSheetOutput, catalogue: Catalogue, s
       rows: [
         { label: label('boreNow'), count: 3 },
         { label: label('shaftNow'), count: 3 },
-        { label: label('depthNow'), count: 4 },
+        ...(seals.length === 0 ? [] : [{ label: label('depthNow'), count: 4 }]),
         { label: label('hourMeter'), count: 1 },
         { label: label('signing'), count: 2 },
       ],

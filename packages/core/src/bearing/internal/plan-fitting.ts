@@ -4,6 +4,7 @@ import { practiceValue } from './bearing-practice.js';
 import { benchTimeS } from './bench-time.js';
 import { closureOf, heatLimitC } from './heat-limit.js';
 import { coldPressureMpa, interferenceOf } from './race-change.js';
+import { ringsApart } from './rings-apart.js';
 import { seatProblem, type SeatPart, type SeatProblem } from './seat-parts.js';
 import type { BearingFittingInput, BearingFittingOutput } from './bearing-fitting-fields.js';
 
@@ -117,7 +118,7 @@ function findingsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pus
 function stepsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushThrough'], input: BearingFittingInput): readonly PlanStep[] {
   const { housingMaterial } = input;
   const isMagnesium = typeof housingMaterial === 'string' && housingMaterial.startsWith('mg-');
-  const steps: PlanStep[] = [planStep('bearing-in-compare', {}, handbook, ['makers-manual-first'])];
+  const steps: PlanStep[] = [planStep('bearing-in-compare', {}, handbook, ['makers-manual-first']), ...ringsApart(input)];
   const heats = ways.filter(({ way }) => way !== 'slides' && way !== 'press cold');
   steps.push(planStep('bearing-in-wash-and-dry', {}, handbook, heats.length > 0 ? ['solvents-washed-off'] : []));
   for (const { seat, way, warmPartC, coldPartC, limitC } of ways) {

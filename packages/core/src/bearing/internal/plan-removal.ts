@@ -2,6 +2,7 @@ import { deciding, planStep, source, supporting, verdictOf, type Finding, type P
 import { practiceValue } from './bearing-practice.js';
 import { heatLimitC } from './heat-limit.js';
 import { coldPressureMpa, interferenceOf } from './race-change.js';
+import { ringsApart } from './rings-apart.js';
 import { seatProblem, type SeatPart, type SeatProblem } from './seat-parts.js';
 import type { BearingRemovalInput, BearingRemovalOutput } from './bearing-removal-fields.js';
 
@@ -50,11 +51,13 @@ function findingsOf(seats: BearingRemovalOutput['seats'], pullBy: BearingRemoval
   return findings;
 }
 
-function stepsOf(seats: BearingRemovalOutput['seats'], pullBy: BearingRemovalOutput['pullBy'], { isBlindBore }: BearingRemovalInput): readonly PlanStep[] {
+function stepsOf(seats: BearingRemovalOutput['seats'], pullBy: BearingRemovalOutput['pullBy'], input: BearingRemovalInput): readonly PlanStep[] {
+  const { isBlindBore } = input;
   const housing = seats.find(({ seat }) => seat === 'housing');
   const pull = Math.max(0, ...seats.map(({ pullForceN }) => pullForceN.high));
   const steps: PlanStep[] = [
     planStep('bearing-out-note', {}, handbook, ['makers-manual-first', 'machine-cannot-start']),
+    ...ringsApart(input),
     planStep('bearing-out-clean-and-free', {}, handbook, ['circlip-flies', 'eye-protection']),
   ];
   if (housing?.freeByHeatC != null) steps.push(planStep(housing.freeByHeatC < housing.limitC ? 'bearing-out-heat-case' : 'bearing-out-ease-by-heat', { warmPartC: housing.freeByHeatC, limitC: housing.limitC }, handbook, ['seals-out-before-heat', 'solvents-washed-off', 'hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven']));

@@ -1,4 +1,5 @@
 import { deciding, plainGeometry, source, supporting, type Finding, type SourceReference } from '../../result/index.js';
+import { zoneOfClass } from '../../tolerance/index.js';
 import type { BearingSeatInput, BearingSeatOutput, RingLoad, SeatResult } from './bearing-seat-fields.js';
 import { practiceValue } from './bearing-practice.js';
 import { interferenceOf, smoothed } from './race-change.js';
@@ -35,7 +36,7 @@ function ofSeat(problem: SeatProblem, part: SeatPart, seat: SeatResult, load: Ri
   const probableLow = Math.min(remaining(probableLowUm, 0), remaining(probableLowUm, midShift));
   const numbers = { leastUm: least, mostUm: most };
   if (load === 'stationary') {
-    findings.push(...standing(problem, seat, ring, numbers, hotMost, input));
+    findings.push(...standing(problem, part, seat, numbers, hotMost, input));
   } else if (least > 0) {
     findings.push(deciding(`${ring}-ring-stays`, 'good', numbers, fits));
   } else if (hotMost <= 0) {
@@ -54,8 +55,11 @@ function ofSeat(problem: SeatProblem, part: SeatPart, seat: SeatResult, load: Ri
 }
 
 /** A ring on which the load stands still may be loose; hot and held by nothing it may wander. */
-function standing(problem: SeatProblem, seat: SeatResult, ring: 'inner' | 'outer', numbers: { readonly leastUm: number; readonly mostUm: number }, hotMost: number, input: BearingSeatInput): readonly Finding[] {
+function standing(problem: SeatProblem, part: SeatPart, seat: SeatResult, numbers: { readonly leastUm: number; readonly mostUm: number }, hotMost: number, input: BearingSeatInput): readonly Finding[] {
+  const ring = part.where === 'shaft' ? 'inner' : 'outer';
   if (numbers.leastUm > 0) return [deciding(`${ring}-ring-stays`, 'good', numbers, fits)];
+  const worn = beyondTheLoosest(part, seat, ring);
+  if (worn !== null) return [worn];
   const held = ring === 'outer' ? input.outerRingHeldBy : undefined;
   const isLooseCold = seat.at20C.mostInterferenceUm <= 0;
   const at: SourceReference = isLooseCold ? fits : iso1;
@@ -65,6 +69,19 @@ function standing(problem: SeatProblem, seat: SeatResult, ring: 'inner' | 'outer
   const surely = hotMost <= 0;
   const code = isLooseCold ? 'outer-ring-slides' : surely ? 'outer-ring-lets-go-hot' : 'outer-ring-may-let-go-hot';
   return [deciding(code, held === 'nothing' ? 'care' : isLooseCold ? 'good' : 'care', gap, at)];
+}
+
+/** Loosest classes that are recommended for a ring on which the load stands still. */
+const loosest = { housing: 'H8', shaft: 'g6' } as const;
+const recommended = source('ansi-abma-7', 'page', 'shaft and housing fits');
+
+/** A gap wider than the loosest recommended class ever leaves is wear, not a sliding fit; null where parts of middle size keep within it. */
+function beyondTheLoosest({ where, nominalMm, ring: deviations }: SeatPart, { at20C }: SeatResult, ring: 'inner' | 'outer'): Finding | null {
+  const toleranceClass = loosest[where];
+  const zone = zoneOfClass({ nominalMm, toleranceClass });
+  const limitUm = where === 'housing' ? zone.upperLimitDeviationUm - deviations.low : deviations.high - zone.lowerLimitDeviationUm;
+  if (-at20C.probableInterferenceUm <= limitUm) return null;
+  return deciding(`${ring}-ring-seat-worn`, -at20C.mostInterferenceUm > limitUm ? 'bad' : 'care', { lowUm: Math.max(0, -at20C.mostInterferenceUm), highUm: -at20C.leastInterferenceUm, limitUm, toleranceClass }, recommended);
 }
 
 function ofClearance(problem: SeatProblem, { runningClearanceUm: running, coldClearanceUm: cold, preloadProbability }: Outcome): readonly Finding[] {

@@ -65,6 +65,7 @@ export function seatProblem(input: BearingSeatInput): SeatProblem {
   const marked = input.designation === undefined ? null : readSuffixes(input.designation);
   const size = marked === null ? null : bearingSize(marked.basic);
   const kind = input.bearingKind ?? size?.kind ?? 'deep-groove-ball';
+  if (input.bearingKind === undefined && size === null) assumptions.push({ name: 'kind-of-bearing', value: kind, unit: '', source: source('common-practice', 'practice'), effect: 'clearance-and-ring-stress' });
   const dimensions = size ?? { boreMm: input.boreMm ?? 0, outsideMm: input.outsideMm ?? 0, widthMm: input.widthMm ?? 0 };
   const rings = ringsOf(dimensions, kind);
   assumptions.push({ name: 'raceways-estimated', value: rings.ringShare, unit: '', source: rings.raceSource, effect: 'clearance-and-ring-stress' });

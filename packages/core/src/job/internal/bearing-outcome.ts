@@ -3,6 +3,7 @@ import { explainSeats, judgeSeats, planFitting, planRemoval, rateLife, repairSea
 import { commonPractice, deciding, plainGeometry, supporting, verdictOf, type Finding, type Verdict, type WorkingStep } from '../../result/index.js';
 import type { BearingPart, Machine, Position, WorkshopFile } from '../workshop-file-field.js';
 import { attempt } from './attempt.js';
+import { isUnlisted, namingFindings } from './bearing-naming.js';
 import type { InSteps } from './in-steps.js';
 import type { BearingOutcome } from './sheet-output.js';
 
@@ -27,7 +28,7 @@ function bearingQuestion(workshop: WorkshopFile, position: Position, part: Beari
   const { running, bore, shaft } = position;
   const all = {
     ...seats,
-    ...(designation === undefined ? { boreMm, outsideMm, widthMm } : { designation }),
+    ...(designation === undefined || isUnlisted(part) ? { boreMm, outsideMm, widthMm } : { designation }),
     shaftMaterial: shaft?.material,
     housingMaterial: bore?.material,
     temperatureC: running?.housingTemperatureC ?? running?.fluidTemperatureC,
@@ -71,7 +72,7 @@ function* judgeBearing(workshop: WorkshopFile, machine: Machine, position: Posit
   const driver = tried('bearing-driver', () => bearingDriver.compute({ ...question, ...(toolsAtHand === undefined ? {} : { toolsAtHand }), maximumCandidateCount: 3 }));
   yield;
   const life = lifeOf(machine, position, seat?.boreMm, part);
-  const findings = [...(seat?.findings ?? []), ...(fitting?.findings ?? []).filter(({ severity }) => severity === 'care'), ...(life?.findings ?? []), ...repairsOf(question, seat), ...errors];
+  const findings = [...namingFindings(part), ...(seat?.findings ?? []), ...(fitting?.findings ?? []).filter(({ severity }) => severity === 'care'), ...(life?.findings ?? []), ...repairsOf(question, seat), ...errors];
   return { situation: question, verdict: verdictOf(findings), findings: findings.map(ofBearing), seat, fitting, removal, life, driver };
 }
 
@@ -82,7 +83,8 @@ function ofBearing(finding: Finding): Finding {
 
 /** The best repair of a seat that lets its ring creep, as a note. */
 function repairsOf(question: BearingSeatInput, seat: BearingSeatOutput | null): readonly Finding[] {
-  const loose = (['shaft', 'housing'] as const).filter((where) => seat?.findings.some(({ code }) => code === (where === 'shaft' ? 'inner-ring-creeps' : 'outer-ring-creeps')) === true);
+  const ringOn = { shaft: 'inner', housing: 'outer' } as const;
+  const loose = (['shaft', 'housing'] as const).filter((where) => seat?.findings.some(({ code }) => [`${ringOn[where]}-ring-creeps`, `${ringOn[where]}-ring-seat-worn`].includes(code)) === true);
   return loose.flatMap((where) => {
     const repair = attempt(() => repairSeat({ ...question, seat: where }));
     if ('error' in repair) return [];

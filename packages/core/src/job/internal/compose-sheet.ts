@@ -52,7 +52,7 @@ export function* composeSheet(input: z.infer<typeof sheetQuestionField>, experts
     // Seals out before any heat; bearings in, and cold again, before the seals.
     takeOut: [...takeOutSteps(seals), ...bearings.flatMap((bearing) => [...(bearing.removal?.steps ?? [])])],
     putIn: [...[...bearings].reverse().flatMap((bearing) => [...(bearing.fitting?.steps ?? [])]), ...putInSteps(seals)],
-    prove: proveSteps(due.dueAtHours),
+    prove: proveSteps(due.dueAtHours, seals.length > 0),
   };
   const between = betweenSeals(seals);
   const findings = [...parts.flatMap((part) => part.findings), ...between, ...fileFindings];
@@ -89,11 +89,11 @@ function growthOnRecord(workshop: WorkshopFile, found: FoundPosition, asOfDate: 
   return record.value.findings.filter(({ code }) => code.startsWith('bore-') || code === 'hour-meter-behind-record' || code === 'day-before-record');
 }
 
-function proveSteps(dueAtHours: number | null): readonly PlanStep[] {
+function proveSteps(dueAtHours: number | null, hasSeal: boolean): readonly PlanStep[] {
   return [
-    planStep('prove-turn-by-hand', {}, commonPractice, ['spinning-parts']),
-    planStep('prove-run-warm', {}, commonPractice, ['hot-parts', 'spinning-parts']),
-    planStep('prove-write-down', dueAtHours === null ? {} : { dueAtHours }, commonPractice),
+    planStep(hasSeal ? 'prove-turn-by-hand' : 'prove-turn-bearing', {}, commonPractice, ['spinning-parts']),
+    planStep(hasSeal ? 'prove-run-warm' : 'prove-run-bearing', {}, commonPractice, ['hot-parts', 'spinning-parts']),
+    planStep(hasSeal ? 'prove-write-down' : 'prove-write-down-seats', dueAtHours === null ? {} : { dueAtHours }, commonPractice),
   ];
 }
 

@@ -20,6 +20,8 @@ export const bearingSeatWords = {
     'inner-ring-may-creep': { says: 'With smoothing and load taken off, the inner ring has {leastUm} to {mostUm} of interference, cold and hot (below zero: a gap): it may creep on the shaft and wear it.', todo: 'Measure the shaft finer, or give the seat more interference; a ring under a turning load needs it everywhere.' },
     'outer-ring-may-creep': { says: 'With smoothing and load taken off, the outer ring has {leastUm} to {mostUm} of interference, cold and hot (below zero: a gap): under this load it may turn in the bore.', todo: 'Measure the bore finer, or give the seat more interference; a ring under a turning load needs it everywhere.' },
     'inner-ring-creeps': { says: 'The inner ring is loose on the shaft, by up to {gapUm}: under this load it creeps and wears the shaft.', todo: 'Do not run it so. Renew or sleeve the shaft seat.' },
+    'outer-ring-seat-worn': { says: 'The bore leaves the outer ring {lowUm} to {highUm} of gap; the loosest class that is recommended, {toleranceClass}, leaves {limitUm} at the most. The ring hammers and wanders.', todo: 'Measure the bore at three angles. If that is confirmed, sleeve it or renew the case; see the repairs of a seat.' },
+    'inner-ring-seat-worn': { says: 'The shaft leaves the inner ring {lowUm} to {highUm} of gap; the loosest class that is recommended, {toleranceClass}, leaves {limitUm} at the most. The ring hammers and wanders.', todo: 'Measure the shaft at three angles. If that is confirmed, build it up or renew it; see the repairs of a seat.' },
     'outer-ring-creeps': { says: 'The outer ring is loose in the bore, by up to {gapUm}: under this load it turns and wears the bore.', todo: 'Do not run it so. Sleeve the bore, or hold the ring by other means.' },
     'inner-ring-may-slide': { says: 'The inner ring may slide on the shaft (gap up to {gapUm}): the load stands still on it, so it need not be tight.' },
     'outer-ring-loose-but-held': { says: 'The outer ring may stand loose by up to {gapUm} at {runningC}; the load stands still on it, and it is held by {heldBy}.' },
@@ -52,6 +54,7 @@ export const bearingSeatWords = {
   },
   assumed: {
     'load-is-normal': 'How heavy the load is',
+    'kind-of-bearing': 'Kind of bearing',
     'reliability-90': 'Reliability',
     'contamination-factor': 'Contamination factor for this cleanliness',
     'reading-error': 'Error of each reading',

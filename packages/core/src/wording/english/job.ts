@@ -4,6 +4,8 @@ export const jobWords = {
   findings: {
     'several-seals-answer': { says: 'Seals that share a bore need their own depth each, grease between them, and the hole between them kept open.' },
     'unknown-fields': { says: 'The file has {fieldCount} {fieldCount|field|fields} that this version does not know ({fields}): kept in the file, and not used.' },
+    'bearing-not-listed': { says: 'The tables do not hold {designation}; it is judged by the sizes entered, with the clearance of a deep groove ball bearing unless another kind is entered.', todo: 'Take the clearance of another kind from its maker.' },
+    'bearing-sizes-differ': { says: 'The tables give {listedBoreMm} × {listedOutsideMm} × {listedWidthMm} for {designation}, and {enteredMm} is entered: it is judged by its designation.', todo: 'Read the ring once more, or measure it, and mend the wrong entry.' },
     'could-not-compute': { says: 'Part of this could not be computed: {reason}', todo: 'Mend that entry, or look the part up by hand.' },
     'seals-overlap': { says: '"{outer}" at {outerDepthMm} and "{inner}" at {innerDepthMm} would stand in each other by {overlapMm}.', todo: 'Seat the inner one deeper, or take narrower ones.' },
     'seals-stand-apart': { says: '"{outer}" ends at {outerDepthMm}, "{inner}" at {innerDepthMm}: {gapMm} are left between them. Keep a hole there open.' },
@@ -24,6 +26,9 @@ export const jobWords = {
     'out-now-the-seal': 'Now "{name}" comes out.',
     'in-now-the-seal': 'Now "{name}" goes in.',
     'in-now-the-next-seal': 'Now "{name}" goes in. Put grease into the space between the seals first, not to the brim, and see that the hole there is open.',
+    'prove-turn-bearing': 'Turn the shaft by hand, before and after: smooth, without a click or a stick, with a trace of play.',
+    'prove-run-bearing': 'Run it under watch; listen, and feel the case beside the bearing: it warms at first, then settles. Check again after the first hours of work.',
+    'prove-write-down-seats': 'Write down the readings of both seats and the hour meter, and sign.',
     'prove-turn-by-hand': 'Turn the shaft by hand, before and after: it must run free, without a scrape or a stick. A new lip drags a little, evenly; note how much.',
     'prove-run-warm': 'Run it warm under watch and look for a leak; look again cold. Check the depth of the seal once more after the first hot run, and look at it again after the first hours of work.',
     'prove-write-down': 'Write down the readings, the depth at four points and the hour meter, and sign.',

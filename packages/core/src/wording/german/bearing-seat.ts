@@ -23,6 +23,8 @@ export const germanBearingSeatWords: SameWords<typeof bearingSeatWords> = {
     'inner-ring-may-creep': { says: 'Nach Abzug von Glättung und Last hat der Innenring kalt und warm {leastUm} bis {mostUm} Übermaß (unter null: Spiel): Er kann auf der Welle wandern und sie verschleißen.', todo: 'Die Welle feiner messen oder dem Sitz mehr Übermaß geben; ein Ring unter Umfangslast braucht überall Übermaß.' },
     'outer-ring-may-creep': { says: 'Nach Abzug von Glättung und Last hat der Außenring kalt und warm {leastUm} bis {mostUm} Übermaß (unter null: Spiel): Unter dieser Last kann er sich in der Bohrung drehen.', todo: 'Die Bohrung feiner messen oder dem Sitz mehr Übermaß geben; ein Ring unter Umfangslast braucht überall Übermaß.' },
     'inner-ring-creeps': { says: 'Der Innenring ist auf der Welle lose, um bis zu {gapUm}: Unter dieser Last wandert er und verschleißt die Welle.', todo: 'So nicht laufen lassen. Den Wellensitz erneuern oder mit einer Hülse versehen.' },
+    'outer-ring-seat-worn': { says: 'Die Bohrung lässt dem Außenring {lowUm} bis {highUm} Spiel; die loseste empfohlene Klasse, {toleranceClass}, lässt höchstens {limitUm}. Der Ring schlägt und wandert.', todo: 'Die Bohrung unter drei Winkeln messen. Bestätigt es sich, ausbuchsen oder das Gehäuse erneuern; siehe die Reparaturen eines Sitzes.' },
+    'inner-ring-seat-worn': { says: 'Die Welle lässt dem Innenring {lowUm} bis {highUm} Spiel; die loseste empfohlene Klasse, {toleranceClass}, lässt höchstens {limitUm}. Der Ring schlägt und wandert.', todo: 'Die Welle unter drei Winkeln messen. Bestätigt es sich, auftragen oder erneuern; siehe die Reparaturen eines Sitzes.' },
     'outer-ring-creeps': { says: 'Der Außenring ist in der Bohrung lose, um bis zu {gapUm}: Unter dieser Last dreht er sich und verschleißt die Bohrung.', todo: 'So nicht laufen lassen. Die Bohrung ausbuchsen oder den Ring anders halten.' },
     'inner-ring-may-slide': { says: 'Der Innenring kann auf der Welle gleiten (Spiel bis {gapUm}): Die Last steht auf ihm still (Punktlast), er muss also nicht fest sitzen.' },
     'outer-ring-loose-but-held': { says: 'Der Außenring kann bei {runningC} um bis zu {gapUm} lose sein; die Last steht auf ihm still (Punktlast), und gehalten wird er durch: {heldBy}.' },
@@ -55,6 +57,7 @@ export const germanBearingSeatWords: SameWords<typeof bearingSeatWords> = {
   },
   assumed: {
     'load-is-normal': 'Wie schwer die Last ist',
+    'kind-of-bearing': 'Art des Lagers',
     'reliability-90': 'Erlebenswahrscheinlichkeit',
     'contamination-factor': 'Verunreinigungsbeiwert für diese Sauberkeit',
     'reading-error': 'Fehler jeder Messung',

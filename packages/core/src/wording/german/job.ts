@@ -7,6 +7,8 @@ export const germanJobWords: SameWords<typeof jobWords> = {
   findings: {
     'several-seals-answer': { says: 'Ringe, die sich eine Bohrung teilen, brauchen jeder seine eigene Tiefe, Fett dazwischen und die Öffnung zwischen ihnen frei.' },
     'unknown-fields': { says: 'Die Datei hat {fieldCount} {fieldCount|Feld|Felder}, die diese Fassung nicht kennt ({fields}): in der Datei behalten, nicht verwendet.' },
+    'bearing-not-listed': { says: 'Die Tabellen enthalten {designation} nicht; beurteilt ist es nach den eingegebenen Maßen, mit der Lagerluft eines Rillenkugellagers, wenn keine andere Art eingegeben ist.', todo: 'Die Lagerluft einer anderen Art beim Hersteller nachsehen.' },
+    'bearing-sizes-differ': { says: 'Die Tabellen geben für {designation} {listedBoreMm} × {listedOutsideMm} × {listedWidthMm} an, und eingegeben ist {enteredMm}: Beurteilt ist es nach seiner Bezeichnung.', todo: 'Den Ring noch einmal ablesen oder messen und den falschen Eintrag berichtigen.' },
     'could-not-compute': { says: 'Ein Teil davon war nicht zu berechnen: {reason}', todo: 'Den Eintrag berichtigen oder diesen Teil von Hand nachschlagen.' },
     'seals-overlap': { says: '„{outer}“ bei {outerDepthMm} und „{inner}“ bei {innerDepthMm} stünden um {overlapMm} ineinander.', todo: 'Den inneren tiefer setzen oder schmalere Ringe nehmen.' },
     'seals-stand-apart': { says: '„{outer}“ endet bei {outerDepthMm}, „{inner}“ bei {innerDepthMm}: Dazwischen bleiben {gapMm}. Eine Öffnung dort offen halten.' },
@@ -27,6 +29,9 @@ export const germanJobWords: SameWords<typeof jobWords> = {
     'out-now-the-seal': 'Jetzt kommt „{name}“ heraus.',
     'in-now-the-seal': 'Jetzt kommt „{name}“ hinein.',
     'in-now-the-next-seal': 'Jetzt kommt „{name}“ hinein. Vorher Fett in den Raum zwischen den Ringen geben, nicht bis zum Rand, und nachsehen, ob die Öffnung dort frei ist.',
+    'prove-turn-bearing': 'Die Welle von Hand drehen, vorher und nachher: leicht und gleichmäßig, ohne Klicken oder Haken, mit einer Spur Spiel.',
+    'prove-run-bearing': 'Unter Aufsicht laufen lassen; horchen und das Gehäuse am Lager fühlen: Es wird erst wärmer, dann bleibt es gleich. Nach den ersten Arbeitsstunden wieder prüfen.',
+    'prove-write-down-seats': 'Die Messwerte beider Sitze und den Stundenzähler aufschreiben und unterschreiben.',
     'prove-turn-by-hand': 'Welle von Hand drehen, vorher und nachher: Sie muss frei laufen, ohne Schaben und Haken. Eine neue Lippe bremst etwas, gleichmäßig; notieren, wie stark.',
     'prove-run-warm': 'Unter Aufsicht warm laufen lassen und nach Leckage sehen; kalt noch einmal nachsehen. Die Tiefe des Rings nach dem ersten heißen Lauf noch einmal prüfen und nach den ersten Betriebsstunden wieder nachsehen.',
     'prove-write-down': 'Messwerte, die Tiefe an vier Stellen und den Stundenzähler aufschreiben und unterschreiben.',
