@@ -22,13 +22,22 @@ const strictPage: Plugin = {
   transformIndexHtml: () => [{ tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: contentSecurityPolicy }, injectTo: 'head-prepend' }],
 };
 
-/** Styles without the line breaks and remarks of their sources: the bundler leaves what stands in a template as it is. */
-const shortStyles: Plugin = {
-  name: 'short-styles',
+/** Styles without line breaks and remarks, markup without the indents between its tags: the bundler leaves what stands in a template as it is. */
+const shortTemplates: Plugin = {
+  name: 'short-templates',
   apply: 'build',
   enforce: 'pre',
-  transform: (code, id) => (id.endsWith('.ts') && code.includes('css`') ? { code: code.replace(/(?<=\bcss`)[^`]*(?=`)/gu, (styles) => styles.replace(/\/\*[^]*?\*\//gu, '').replace(/\s*\n\s*/gu, ' ').replace(/ ?([{};]) /gu, '$1')), map: null } : null),
+  transform: (code, id) => (id.endsWith('.ts') && /\b(?:css|html|svg)`/u.test(code) ? { code: withShortMarkup(withShortStyles(code)), map: null } : null),
 };
+
+function withShortStyles(code: string): string {
+  return code.replace(/(?<=\bcss`)[^`]*(?=`)/gu, (styles) => styles.replace(/\/\*[^]*?\*\//gu, '').replace(/\s*\n\s*/gu, ' ').replace(/ ?([{};]) /gu, '$1'));
+}
+
+/** Between two tags, or a tag and a value, a line break is as good as a space. */
+function withShortMarkup(code: string): string {
+  return code.replace(/(?<=[>}])\s*\n\s*(?=<|\$\{)/gu, ' ');
+}
 
 const keptOffline = VitePWA({
   registerType: 'prompt',
@@ -116,7 +125,7 @@ const page: UserConfig = {
 };
 
 export default defineConfig(async ({ command }) => {
-  const plugins = [strictPage, shortStyles, keptOffline];
+  const plugins = [strictPage, shortTemplates, keptOffline];
   if (command !== 'build') return { ...page, plugins };
   const parts = await partsOfPage();
   const groups = Object.keys(together).map((name) => ({ name, test: (id: string) => parts.get(id) === name }));
