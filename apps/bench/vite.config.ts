@@ -57,7 +57,7 @@ const keptOffline = VitePWA({
     globPatterns: ['**/*.{js,css,html,svg,json,csv,webmanifest}'],
     // Of the languages that are fetched the page itself keeps the one in use (`words/language.ts`), so that nobody pays for the others.
     // Samples that only the command line and the tests open stay out too.
-    globIgnores: ['assets/german*.js', 'samples/*.csv', 'samples/bearing-{ramp-idler,gearbox-roller,bilge-pump-worn,wash-pump-unmeasured}.json'],
+    globIgnores: ['assets/german*.js', 'samples/*.csv', 'samples/{outboard-leg,bearing-ramp-idler,bearing-gearbox-roller,bearing-bilge-pump-worn,bearing-wash-pump-unmeasured}.json'],
     runtimeCaching: [{ urlPattern: /\/assets\/german[\w-]*\.js$/u, handler: 'CacheFirst', options: { cacheName: 'languages' } }],
     navigateFallback: 'index.html',
     cleanupOutdatedCaches: true,

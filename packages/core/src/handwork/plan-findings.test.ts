@@ -106,7 +106,12 @@ describe('how the old seal comes out', () => {
     const behind = (more: Input) => told(more, /behind|stays-clear/u);
     const { hole } = run();
     expect(behind({})).toMatchObject([['extraction-drill-stays-clear', 'good', 'deciding', { behind: 'bearing', roomBehindMm: close(7.7), roomNeededMm: close((hole.drillPointMm ?? NaN) + 1) }]]);
-    expect(behind({ lipFacing: 'outward', clearBehindMm: 1 })).toMatchObject([['extraction-drill-reaches-behind', 'care', 'deciding', { roomBehindMm: 1, behind: 'bearing' }], ['extraction-screw-point-meets-behind', 'care', 'supporting', { behind: 'bearing' }]]);
+    expect(behind({ lipFacing: 'outward', clearBehindMm: 1 })).toMatchObject([['extraction-drill-reaches-behind', 'care', 'deciding', { roomBehindMm: 1, behind: 'bearing' }]]);
+    // A seal that is hooked out meets no screw and no chuck.
+    const hooked = { lipFacing: 'outward', clearBehindMm: 1 };
+    expect(told(hooked, /screw|chuck/u)).toEqual([]);
+    expect(run(hooked).assumptions.map(({ name }) => name)).toEqual(expect.not.arrayContaining(['screw-grip', 'case-tensile']));
+    expect(behind({ lipFacing: 'outward', clearBehindMm: 3 }).map(([code]) => code)).toEqual(['extraction-drill-stays-clear', 'extraction-screw-point-meets-behind']);
     expect(behind({ clearBehindMm: undefined, behind: 'open space', lipFacing: 'outward' }).map(([code]) => code)).toContain('extraction-open-space-behind');
     expect(behind({ clearBehindMm: undefined, behind: undefined, lipFacing: 'outward' })).toContainEqual(['extraction-room-behind-unknown', 'unknown', 'deciding', expect.objectContaining({ behind: 'part behind', roomInSealMm: 0 }) as unknown, 'clearBehindMm']);
   });

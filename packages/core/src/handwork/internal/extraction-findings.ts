@@ -19,7 +19,7 @@ function wayOut(plan: Extraction): readonly Finding[] {
   return [...findings, ...hole(plan), ...depth(plan), ...pull(plan)];
 }
 
-function hole({ face, screw, leastWallMm, drillReachMm, section }: Extraction): readonly Finding[] {
+function hole({ face, screw, leastWallMm, drillReachMm, section, method }: Extraction): readonly Finding[] {
   if (screw === null) {
     const numbers = { freeWidthMm: Math.max(face.freeWidthMm, 0), leastWallMm };
     if (face.innerLimitBy !== 'shaft') return [deciding('extraction-face-covered', 'care', { ...numbers, part: face.innerLimitBy, partMm: 2 * face.innerLimitRadiusMm }, plainGeometry)];
@@ -28,12 +28,12 @@ function hole({ face, screw, leastWallMm, drillReachMm, section }: Extraction): 
   const drillMm = screw.screw.pilotMm;
   const wallMm = (face.freeWidthMm - drillMm) / 2;
   const findings: Finding[] = [deciding('extraction-hole-fits', 'good', { drillMm, holeCircleRadiusMm: nearMm(face.holeCircleRadiusMm), wallMm: atMostMm(wallMm), leastWallMm }, plainGeometry)];
-  if (drillReachMm !== null) findings.push(supporting('extraction-chuck-meets-shaft', 'care', { drillReachMm: atLeastMm(drillReachMm) }, commonPractice));
+  if (drillReachMm !== null && method === 'drill and screw') findings.push(supporting('extraction-chuck-meets-shaft', 'care', { drillReachMm: atLeastMm(drillReachMm) }, commonPractice));
   if (!section.isLipFacingKnown) findings.push({ ...supporting('extraction-lip-facing-unknown', 'unknown', {}, commonPractice), missing: 'lipFacing' });
   return findings;
 }
 
-function depth({ depth: drill, roomBehindMm, roomNeededMm, reach, situation }: Extraction): readonly Finding[] {
+function depth({ depth: drill, roomBehindMm, roomNeededMm, reach, situation, method }: Extraction): readonly Finding[] {
   if (drill === null || roomNeededMm === null || reach === null) return [];
   const behind = situation.behind ?? 'part behind';
   const findings: Finding[] = [];
@@ -51,7 +51,7 @@ function depth({ depth: drill, roomBehindMm, roomNeededMm, reach, situation }: E
   } else {
     findings.push(deciding('extraction-drill-stays-clear', 'good', { roomBehindMm, roomNeededMm, drillStopMm: atMostMm(drill.drillStopFromSealFaceMm), behind }, plainGeometry));
   }
-  if (reach.tipFromMm > reach.tipUpToMm) {
+  if (method === 'drill and screw' && reach.tipFromMm > reach.tipUpToMm) {
     findings.push(supporting('extraction-screw-point-meets-behind', 'care', { tipFromMm: atLeastMm(reach.tipFromMm), tipUpToMm: atMostMm(Math.max(reach.tipUpToMm, 0)), behind }, plainGeometry));
   }
   return findings;

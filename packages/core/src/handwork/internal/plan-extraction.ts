@@ -68,6 +68,7 @@ function assumptionsOf({ section, method, pullForceN, screw, situation, leastWal
   if (!isWallGiven) list.push({ name: 'least-wall', value: leastWallMm, unit: 'mm', source: commonPractice, effect: 'wall-beside-hole' });
   if (screw === null) return list;
   list.push({ name: 'drill-reserve', value: practice.drillReserveMm, unit: 'mm', source: commonPractice, effect: 'drill-depth' });
+  if (method !== 'drill and screw') return list;
   list.push({ name: 'screw-grip', value: practice.gripMm, unit: 'mm', source: commonPractice, effect: 'screw-length' });
   if (situation.shaft?.protrusionMm !== undefined) {
     list.push({ name: 'chuck-and-drill', value: `${practice.chuckRadiusMm} / ${practice.shortDrillShowsMm}`, unit: 'mm', source: commonPractice, effect: 'which-drill' });
