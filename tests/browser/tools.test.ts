@@ -141,8 +141,32 @@ describe("tubes and sockets of one's own", () => {
     await there.context.close();
   });
 
-  it('changed in two tabs are overwritten by neither: both states stand in the list', async () => {
+  it('follow what another tab writes: added, changed and taken away', async () => {
+    const { page, context, troubles } = await bench.open();
+    await show(page);
+    await noteTool(page, 'Socket 32', '43', '5');
+    await isKept(page);
+    const other = await context.newPage();
+    await other.goto(page.url());
+    await show(other);
+    const length = (one: Page) => one.locator('bench-own-tools .item').first().getByLabel('Length');
+    await other.locator('bench-own-tools .item > summary').first().click();
+    await length(page).fill('60');
+    await expect.poll(() => length(other).inputValue()).toBe('60');
+    await length(other).fill('90');
+    await expect.poll(() => length(page).inputValue()).toBe('90');
+    await noteTool(other, 'Pipe end', '60', '3');
+    await expect.poll(() => items(page)).toEqual(['Socket 32', 'Pipe end']);
+    await page.getByRole('button', { name: /^Remove/ }).first().click();
+    await expect.poll(() => items(other)).toEqual(['Pipe end']);
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
+  it('changed in two tabs that cannot hear of each other are overwritten by neither: both states stand in the list', async () => {
     const { page, context } = await bench.open();
+    await context.addInitScript(() => { Reflect.deleteProperty(globalThis, 'BroadcastChannel'); });
+    await page.reload();
     await show(page);
     await noteTool(page, 'Socket 32', '43', '5');
     await isKept(page);

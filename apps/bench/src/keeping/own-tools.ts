@@ -24,6 +24,12 @@ export class OwnTools {
     return this.store.use(async (shelves) => (await shelves.getAll('tools')).sort((a, b) => a.addedAt - b.addedAt || (a.id < b.id ? -1 : 1)));
   }
 
+  /** Tells when another page of this device wrote something; what comes back ends that. */
+  follow(changed: () => void): () => void {
+    this.store.addEventListener('changed elsewhere', changed);
+    return () => { this.store.removeEventListener('changed elsewhere', changed); };
+  }
+
   /** Writes one tool. Where another page wrote it since, this one becomes a tool of its own: neither is overwritten. */
   write(own: OwnTool): Promise<Outcome<OwnTool>> {
     return this.store.change(async (shelves) => {

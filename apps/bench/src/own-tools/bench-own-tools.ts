@@ -32,6 +32,7 @@ export class BenchOwnTools extends PageElement {
   /** Ids of what the store does not have as it stands here. */
   private readonly unkept = new Set<string>();
   private writing: Promise<void> | null = null;
+  private unfollow: (() => void) | null = null;
   /** A mark only: strokes are no news. */
   @state() private isWriting = false;
 
@@ -43,6 +44,8 @@ export class BenchOwnTools extends PageElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     window.removeEventListener('beforeunload', this.warn);
+    this.unfollow?.();
+    this.unfollow = null;
   }
 
   override render(): TemplateResult {
@@ -67,6 +70,8 @@ export class BenchOwnTools extends PageElement {
   /** Reads the list anew, and takes in what comes with it. */
   async show(tools: OwnTools, toTakeIn: readonly JsonObject[] = []): Promise<void> {
     this.tools = tools;
+    this.unfollow?.();
+    this.unfollow = tools.follow(() => void this.readWhenKept());
     this.news = '';
     this.fault = '';
     this.removed = null;
@@ -160,6 +165,12 @@ export class BenchOwnTools extends PageElement {
     if (own === undefined) return;
     this.hindrance = 'hindrance' in own ? own.hindrance : null;
     if ('value' in own && this.unkept.size === 0) this.own = own.value;
+  }
+
+  /** What another tab wrote is shown once everything typed here is kept. */
+  private async readWhenKept(): Promise<void> {
+    await this.writing;
+    await this.read();
   }
 
   private async openFile(input: HTMLInputElement): Promise<void> {
