@@ -87,3 +87,16 @@ test('a change left half-way by another one: says which file to delete, writes n
   expect(stderr).toMatch(/another change is being written.*delete .*\.pump\.json\.new/);
   expect(readFileSync(file, 'utf8')).toBe(before);
 });
+
+test('in German, days and hours as they are written there; a language that is none writes nothing', () => {
+  const { record, changes } = fresh();
+  const { stdout } = record('--date', '2026-11-20', '--hours', '5000,5', '--language', 'de');
+  expect(stdout).toMatch(/^Aufzeichnung: Bilge pump 2/);
+  expect(stdout).toMatch(/20\.11\.2026 {2}5000,5 h/);
+  expect(stdout).toContain('Nächster Wechsel: bei ');
+  const count = changes().length;
+  const refused = record('--date', '2026-11-21', '--language', 'fr');
+  expect(changes()).toHaveLength(count);
+  expect(refused.status).toBe(1);
+  expect(refused.stderr).toContain('--language');
+});

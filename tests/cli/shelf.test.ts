@@ -22,8 +22,19 @@ test('the sample list: best first, near misses, skipped rows with their lines', 
   const { stdout, status } = spawnSync(process.execPath, [main, 'shelf', `${samples}shelf.csv`, '--for', pump], { encoding: 'utf8' });
   expect(status).toBe(0);
   expect(stdout).toMatch(/^20 rows: 3 suit, 2 suit with care/);
-  expect(stdout).toContain('line 2, SW-001 (20 × 35 × 7 mm, NBR, metal-case, 4 in stock, A1): suits');
+  expect(stdout).toContain('line 2, SW-001 (20 × 35 × 7 mm, NBR, metal case, 4 in stock, A1): Suits');
   expect(stdout).toContain('Line 17: no size in "d".');
+});
+
+test('in German, with its words and its decimal comma', () => {
+  const german = (list: string, ...more: readonly string[]) => spawnSync(process.execPath, [main, 'shelf', list, '--for', pump, '--language', 'de', ...more], { encoding: 'utf8' });
+  const { stdout } = german(`${samples}shelf.csv`);
+  expect(stdout).toMatch(/^20 Zeilen: 3 passen, 2 passen mit Vorbehalt/);
+  expect(stdout).toContain('Zeile 2, SW-001 (20 × 35 × 7 mm, NBR, Metallmantel, 4 vorrätig, A1): Passt');
+  expect(stdout).toContain('Zeile 9, SW-008 (19,05 × 34,925 × 6,35 mm, NBR, Metallmantel, 1 vorrätig, B1): Welle −0,922 mm, außen −0,087 mm');
+  expect(stdout).toContain('Zeile 17: kein Maß in „d“.');
+  expect(german(`${samples}shelf.csv`, '--json').stdout).toContain('"verdict":"suits"');
+  expect(spawnSync(process.execPath, [main, 'shelf', `${samples}shelf.csv`, '--for', pump, '--language', 'fr'], { encoding: 'utf8' })).toMatchObject({ status: 1, stdout: '' });
 });
 
 test('one list in every dress: byte order mark, semicolons, tabs, quotes, line ends, decimal commas', () => {

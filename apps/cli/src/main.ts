@@ -58,6 +58,7 @@ program
   .option('--best <number>', 'how many to list', '10')
   .option('--unit <unit>', 'mm or in, for sizes without a unit', 'mm')
   .option('--column <role=header...>', 'which column is what, such as shaft=Di')
+  .option('--language <tag>', 'language of the answer, en or de; JSON stays as it is', 'en')
   .option('--json', 'the answer as JSON')
   .description('which seals of a list suit a position, best first')
   .action(guarded(async (file: string, options: { for: string }) => (await import('./commands/shelf.js')).shelf(file, options)));
@@ -80,6 +81,7 @@ program
   .option('--note <text>', 'a note')
   .option('--out <file>', 'writes there instead, and leaves the file as it is')
   .option('--as-of <date>', 'day to count from, YYYY-MM-DD')
+  .option('--language <tag>', 'language of the answer, en or de; JSON stays as it is', 'en')
   .option('--json', 'the answer as JSON')
   .description('the record of past renewals and the next due; with --date one more is written')
   .action(guarded(async (file: string, options: object) => (await import('./commands/record.js')).record(file, options)));

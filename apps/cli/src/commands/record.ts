@@ -1,6 +1,8 @@
 import { appendChange, findPosition, readWorkshop, serviceRecord } from '@seatwright/core/job';
 import { invalidInput } from '@seatwright/core';
-import { english, plainStyle, markedFinding, writeFinding } from '@seatwright/core/wording';
+import { fill, markedFinding, styleOf, wordFor, writeFinding, writeValue, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
+import { catalogueOf } from '../internal/languages.js';
+import { listWordsOf } from '../internal/list-words.js';
 import { readInput } from '../internal/read-input.js';
 import { replaceWhole } from '../internal/replace-whole.js';
 import { answerJson, stampLine } from '../internal/stamp.js';
@@ -22,11 +24,13 @@ interface Options {
   readonly note?: string;
   readonly out?: string;
   readonly asOf?: string;
+  readonly language?: string;
   readonly json?: boolean;
 }
 
 /** The record of a position; with `--date` one renewal more is written to its end first. */
 export async function record(file: string, options: Options): Promise<void> {
+  await catalogueOf(options.language ?? 'en');
   if (options.date === undefined) {
     if (options.out !== undefined) throw invalidInput('--date', undefined, 'the day of the change, YYYY-MM-DD', 'missing; --out writes a change');
     return show(parsed(await readInput(file)), options);
@@ -43,7 +47,7 @@ export async function record(file: string, options: Options): Promise<void> {
   // Read again while nobody else may write: what another one wrote in between stays.
   let after: unknown;
   await replaceWhole(target, async () => written((after = grown(await readInput(file)))));
-  show(after, options);
+  return show(after, options);
 }
 
 function written(workshop: unknown): string {
@@ -63,9 +67,11 @@ function placeIn(workshop: unknown, options: Options) {
   return { machine: machine.name, position: position.name };
 }
 
-function show(workshop: unknown, options: Options): void {
+async function show(workshop: unknown, options: Options): Promise<void> {
+  const catalogue = await catalogueOf(options.language ?? 'en');
+  const style = styleOf(catalogue, readWorkshop(workshop).workshop.lengthUnit ?? 'mm');
   const output = serviceRecord.run({ workshop, ...placeIn(workshop, options), ...(options.asOf === undefined ? {} : { asOfDate: options.asOf }) });
-  process.stdout.write(options.json === true ? `${answerJson(output)}\n` : `${textOf(output)}\n${stampLine}`);
+  process.stdout.write(options.json === true ? `${answerJson(output)}\n` : `${textOf(output, catalogue, style)}\n${stampLine}`);
 }
 
 function changeOf({ date, hours, renewed, bore, boreWith, shaft, shaftWith, found, fitted, oldDepth, depth, note }: Options): object {
@@ -78,22 +84,31 @@ function changeOf({ date, hours, renewed, bore, boreWith, shaft, shaftWith, foun
   return Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined));
 }
 
-function textOf(output: ReturnType<typeof serviceRecord.compute>): string {
-  const lines = [`Record: ${output.machine}, ${output.position}`, ''];
+function textOf(output: ReturnType<typeof serviceRecord.compute>, catalogue: Catalogue, style: WritingStyle): string {
+  const words = listWordsOf(catalogue);
+  const say = (template: string, parameters: Readonly<Record<string, number | string>>) => fill(template, parameters, catalogue, style);
+  /** As the meter shows it, tenths and all. */
+  const hours = (value: number) => `${writeValue('plain', Math.round(value * 10) / 10, style)} h`;
+  const lines = [`${words.record}: ${output.machine}, ${output.position}`, ''];
   for (const { date, hourMeterHours, sinceBeforeHours, boreMm, shaftMm } of output.changes) {
-    const about = [hourMeterHours === null ? null : `${hourMeterHours} h`, sinceBeforeHours === null ? null : `${sinceBeforeHours} h after the one before`, boreMm === null ? null : `bore ${rounded(boreMm)} mm`, shaftMm === null ? null : `shaft ${rounded(shaftMm)} mm`];
-    lines.push(`  ${date}  ${about.filter((one) => one !== null).join(', ')}`);
+    const about = [
+      hourMeterHours === null ? null : hours(hourMeterHours),
+      sinceBeforeHours === null ? null : words.after.replace('{hours}', hours(sinceBeforeHours)),
+      boreMm === null ? null : say(words.bore, { sizeMm: boreMm }),
+      shaftMm === null ? null : say(words.shaftSize, { sizeMm: shaftMm }),
+    ];
+    lines.push(`  ${wordFor(date, catalogue)}  ${about.filter((one) => one !== null).join(', ')}`);
   }
   if (output.changes.length > 0) lines.push('');
-  if (output.lipTravelToDateKm !== null) lines.push(`Lip travel on record: ${Math.round(output.lipTravelToDateKm)} km.`);
-  if (output.dueBy !== null) lines.push(`Due next: ${[output.dueAtHours === null ? null : `at ${rounded(output.dueAtHours)} h`, output.dueDate === null ? null : `by ${output.dueDate}`].filter((one) => one !== null).join(', ')} (${output.dueBy}).`);
-  for (const finding of output.findings) {
-    const { todo } = writeFinding(finding, english, plainStyle);
-    lines.push(markedFinding(finding, english, plainStyle), ...(todo === null ? [] : [`  -> ${todo}`]));
+  const { lipTravelToDateKm, dueBy, dueAtHours, dueDate } = output;
+  if (lipTravelToDateKm !== null) lines.push(say(words.lipTravel, { lipTravelKm: lipTravelToDateKm }));
+  if (dueBy !== null) {
+    const when = [dueAtHours === null ? null : words.at.replace('{hours}', hours(dueAtHours)), dueDate === null ? null : say(words.onDay, { day: dueDate })].filter((one) => one !== null).join(', ');
+    lines.push(words.dueNext.replace('{when}', when).replace('{by}', words.dueBy[dueBy]));
   }
-  return `${lines.join('\n')}\n`;
-}
-
-function rounded(value: number): number {
-  return Math.round(value * 1000) / 1000;
+  for (const finding of output.findings) {
+    const { todo } = writeFinding(finding, catalogue, style);
+    lines.push(markedFinding(finding, catalogue, style), ...(todo === null ? [] : [`  -> ${todo}`]));
+  }
+  return `${lines.join('\n')}\n`.replaceAll('\u00a0', ' ');
 }

@@ -1,7 +1,9 @@
 import { findPosition, readWorkshopFile, situationOf, type SealPart } from '@seatwright/core/job';
 import { invalidInput } from '@seatwright/core';
 import { shelfMatcher, shelfRoles, type ShelfCandidate, type ShelfMatchOutput, type ShelfMatcher } from '@seatwright/core/seal';
-import { english, fill, markedFinding, type WritingStyle } from '@seatwright/core/wording';
+import { fill, markedFinding, styleOf, wordFor, writeValue, type Catalogue, type WritingStyle } from '@seatwright/core/wording';
+import { catalogueOf } from '../internal/languages.js';
+import { listWordsOf } from '../internal/list-words.js';
 import { readInput } from '../internal/read-input.js';
 import { readRows } from '../internal/read-rows.js';
 import { answerJson, stampLine } from '../internal/stamp.js';
@@ -14,11 +16,13 @@ interface Options {
   readonly best?: string;
   readonly unit?: string;
   readonly column?: readonly string[];
+  readonly language?: string;
   readonly json?: boolean;
 }
 
 /** Seals of a list that suit one position, best first. */
 export async function shelf(file: string, options: Options): Promise<void> {
+  const catalogue = await catalogueOf(options.language ?? 'en');
   const { workshop } = readWorkshopFile(await readInput(options.for));
   const { position } = findPosition(workshop, options);
   const part = sealOf(position.parts.filter((one): one is SealPart => one.kind === 'seal'), options.part);
@@ -41,7 +45,7 @@ export async function shelf(file: string, options: Options): Promise<void> {
   if (matcher === null) throw invalidInput('header', undefined, 'a header line, then one seal a line', `${file} is empty`);
   const output = matcher.result();
   if (options.json === true) process.stdout.write(`${answerJson({ ...output, unreadRowCount: unreadCount, unreadRows: unread })}\n`);
-  else process.stdout.write(textOf(output, unread, unreadCount, { lengthUnit: workshop.lengthUnit ?? 'mm', decimalMark: '.' }) + `\n${stampLine}`);
+  else process.stdout.write(textOf(output, unread, unreadCount, catalogue, styleOf(catalogue, workshop.lengthUnit ?? 'mm')) + `\n${stampLine}`);
 }
 
 function sealOf(seals: readonly SealPart[], wanted: string | undefined): SealPart {
@@ -68,34 +72,41 @@ function wholeNumber(name: string, written: string, from: number, upTo: number):
   return value;
 }
 
-function textOf(output: ShelfMatchOutput, unread: readonly { readonly line: number; readonly why: string }[], unreadCount: number, style: WritingStyle): string {
-  const lines: string[] = [];
-  const rows = (count: number) => `${count} ${count === 1 ? 'row' : 'rows'}`;
-  lines.push(`${rows(output.rowCount)}: ${output.suitsCount} suit, ${output.suitsWithCareCount} suit with care, ${output.cannotTellCount} cannot be told, ${output.doesNotSuitCount} do not suit, ${output.badRowCount + unreadCount} skipped.`, '');
-  if (output.candidates.length === 0) lines.push('No seal of the list has the size.');
+interface Unread {
+  readonly line: number;
+  readonly why: string;
+}
+
+function textOf(output: ShelfMatchOutput, unread: readonly Unread[], unreadCount: number, catalogue: Catalogue, style: WritingStyle): string {
+  const words = listWordsOf(catalogue);
+  const say = (template: string, parameters: Readonly<Record<string, number | string>> = {}) => fill(template, parameters, catalogue, style);
+  const skippedCount = output.badRowCount + unreadCount;
+  const { rowCount, suitsCount, suitsWithCareCount, cannotTellCount, doesNotSuitCount } = output;
+  const lines: string[] = [say(words.counts, { rowCount, suitsCount, suitsWithCareCount, cannotTellCount, doesNotSuitCount, skippedCount }), ''];
+  if (output.candidates.length === 0) lines.push(words.noneOfSize);
   for (const candidate of output.candidates) {
-    lines.push(`${nameOf(candidate)}: ${candidate.verdict}`);
-    for (const reason of candidate.reasons) lines.push(`    ${markedFinding(reason, english, style)}`);
+    lines.push(`${nameOf(candidate, catalogue, style)}: ${wordFor(candidate.verdict, catalogue)}`);
+    for (const reason of candidate.reasons) lines.push(`    ${markedFinding(reason, catalogue, style)}`);
   }
   if (output.nearMisses.length > 0) {
-    lines.push('', 'Near, but another size:');
-    for (const miss of output.nearMisses) lines.push(`  ${nameOf(miss)}: shaft ${off(miss.shaftOffMm)}, outside ${off(miss.outsideOffMm)}`);
+    const off = (mm: number) => (mm === 0 ? words.right : `${mm > 0 ? '+' : ''}${writeValue('valueMm', mm, style)}`);
+    lines.push('', words.near);
+    for (const miss of output.nearMisses) lines.push(`  ${nameOf(miss, catalogue, style)}: ${say(words.shaft, { value: off(miss.shaftOffMm) })}, ${say(words.outside, { value: off(miss.outsideOffMm) })}`);
   }
-  if (output.badRowCount + unreadCount > 0) {
-    lines.push('', `Skipped (${output.badRowCount + unreadCount}):`);
-    for (const { code, line, column, received } of output.badRows) lines.push(`  ${fill(english.findings[code]?.says ?? code, { line, column, received }, english, style)}`);
-    for (const { line, why } of unread) lines.push(`  Line ${line}: ${why}.`);
-    if (output.badRowCount + unreadCount > output.badRows.length + unread.length) lines.push('  …');
+  if (skippedCount > 0) {
+    lines.push('', say(words.skipped, { skippedCount }));
+    for (const { code, line, column, received } of output.badRows) lines.push(`  ${say(catalogue.findings[code]?.says ?? code, { line, column, received })}`);
+    for (const { line, why } of unread) lines.push(`  ${say(words.unread, { line })}: ${why}.`);
+    if (skippedCount > output.badRows.length + unread.length) lines.push('  …');
   }
-  lines.push('', 'A list is a hint: measure the seal that you take, and look at its lip.');
-  return `${lines.join('\n')}\n`;
+  lines.push('', words.hint);
+  return `${lines.join('\n')}\n`.replaceAll('\u00a0', ' ');
 }
 
-function nameOf({ line, id, place, pieceCount, shaftMm, outsideMm, widthMm, lipMaterial, construction }: Omit<ShelfCandidate, 'verdict' | 'reasons'>): string {
-  const about = [`${shaftMm} × ${outsideMm} × ${widthMm} mm`, lipMaterial, construction, pieceCount === null ? null : `${pieceCount} in stock`, place === '' ? null : place].filter((one) => one !== null);
-  return `line ${line}${id === '' ? '' : `, ${id}`} (${about.join(', ')})`;
-}
-
-function off(mm: number): string {
-  return mm === 0 ? 'right' : `${mm > 0 ? '+' : '−'}${Math.abs(Math.round(mm * 1000) / 1000)} mm`;
+function nameOf({ line, id, place, pieceCount, shaftMm, outsideMm, widthMm, lipMaterial, construction }: Omit<ShelfCandidate, 'verdict' | 'reasons'>, catalogue: Catalogue, style: WritingStyle): string {
+  const words = listWordsOf(catalogue);
+  const number = (mm: number) => writeValue('valueMm', mm, style).replace(/\u00a0.*$/u, '');
+  const sizes = `${number(shaftMm)} × ${number(outsideMm)} × ${writeValue('valueMm', widthMm, style)}`;
+  const about = [sizes, lipMaterial, construction === null ? null : wordFor(construction, catalogue), pieceCount === null ? null : fill(words.stock, { pieceCount }, catalogue, style), place === '' ? null : place].filter((one) => one !== null);
+  return `${fill(words.line, { line }, catalogue, style)}${id === '' ? '' : `, ${id}`} (${about.join(', ')})`;
 }
