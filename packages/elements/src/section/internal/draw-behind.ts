@@ -4,13 +4,16 @@ import type { SectionLayout } from './section-layout.js';
 
 /** What lies behind the seal, as an adjacent part: its place is known, its size is not. */
 export function drawBehind(geometry: SectionGeometry, { x, y, right }: SectionLayout): SVGTemplateResult | '' {
-  const { behind, clearBehindMm, depthMm, widthMm, shaftMm, boreMm, innerEnd, shoulderRadiusMm } = geometry;
+  const { behind, clearBehindMm, depthMm, widthMm, shaftMm, boreMm, boreDepthMm, innerEnd, shoulderRadiusMm } = geometry;
   if (behind === null || behind === 'open space' || behind === 'shoulder' || clearBehindMm === null) return '';
   const fromX = x(depthMm + widthMm + clearBehindMm);
-  const toX = Math.min(x(depthMm + widthMm * 2.6 + clearBehindMm), right - 4);
+  // Another seal sits in the same bore, up to its end; what else there is lies behind the shoulder.
+  const isInBore = behind === 'second seal';
+  const boreEndX = isInBore && innerEnd === 'shoulder' && boreDepthMm !== null ? x(boreDepthMm) : Infinity;
+  const toX = Math.min(x(depthMm + widthMm * (isInBore ? 2 : 2.6) + clearBehindMm), boreEndX, right - 4);
   if (toX - fromX < 10) return '';
-  const topR = innerEnd === 'shoulder' ? shoulderRadiusMm : boreMm / 2;
-  const top = y(topR) + 3;
+  const topR = innerEnd === 'shoulder' && !isInBore ? shoulderRadiusMm : boreMm / 2;
+  const top = isInBore ? y(topR) : y(topR) + 3;
   const bottom = y(shaftMm / 2);
   const height = bottom - top;
   const middleX = (fromX + toX) / 2;
