@@ -48,6 +48,15 @@ describe("tubes and sockets of one's own", () => {
   const items = (page: Page) => page.locator('bench-own-tools .item > summary > span:first-child').allInnerTexts();
   const give = (page: Page, text: string) => page.locator('input[type=file]').setInputFiles({ name: 'any.json', mimeType: 'application/json', buffer: Buffer.from(text) });
 
+  const length = (page: Page) => page.locator('bench-own-tools .item').first().getByLabel('Length');
+  /** Shows the list in a second tab. */
+  const inAnotherTab = async (page: Page) => {
+    const other = await page.context().newPage();
+    await other.goto(page.url());
+    await show(other);
+    return other;
+  };
+
   /** Notes one tool, with the cursor in each field as it is typed. */
   async function noteTool(page: Page, name: string, outside: string, wall: string): Promise<void> {
     const count = await page.locator('bench-own-tools .item').count();
@@ -146,10 +155,7 @@ describe("tubes and sockets of one's own", () => {
     await show(page);
     await noteTool(page, 'Socket 32', '43', '5');
     await isKept(page);
-    const other = await context.newPage();
-    await other.goto(page.url());
-    await show(other);
-    const length = (one: Page) => one.locator('bench-own-tools .item').first().getByLabel('Length');
+    const other = await inAnotherTab(page);
     await other.locator('bench-own-tools .item > summary').first().click();
     await length(page).fill('60');
     await expect.poll(() => length(other).inputValue()).toBe('60');
@@ -170,10 +176,7 @@ describe("tubes and sockets of one's own", () => {
     await show(page);
     await noteTool(page, 'Socket 32', '43', '5');
     await isKept(page);
-    const other = await context.newPage();
-    await other.goto(page.url());
-    await show(other);
-    const length = (one: Page) => one.locator('bench-own-tools .item').first().getByLabel('Length');
+    const other = await inAnotherTab(page);
     await length(page).fill('60');
     await isKept(page);
     await other.locator('bench-own-tools .item > summary').first().click();
