@@ -41,6 +41,12 @@ test('seals that share a bore come out from outside and go in from inside, in wh
   }
 });
 
+test('seals that are called the same are told apart by a number', () => {
+  const { name: _, ...nameless } = oil;
+  expect(seals(leg([{ ...nameless }, { ...nameless, seat: { kind: 'depth', depthMm: 0 } }, water])).map(({ name }) => name)).toEqual(['20 × 35 × 7 (1)', '20 × 35 × 7 (2)', 'water']);
+  expect(seals(leg([nameless])).map(({ name }) => name)).toEqual(['20 × 35 × 7']);
+});
+
 test('what is done once for the machine is not told for every seal', () => {
   const { blocks } = leg([oil, water]);
   const count = (steps: typeof blocks.takeOut, code: string) => steps.filter((step) => step.code === code).length;

@@ -5,6 +5,7 @@ import { sealsInOrder, situationOf } from '../situation-of.js';
 import type { Position, SealPart, WorkshopFile } from '../workshop-file-field.js';
 import { attempt } from './attempt.js';
 import type { InSteps } from './in-steps.js';
+import { sealPartsOf } from './seals-along-bore.js';
 import type { SealOutcome } from './sheet-output.js';
 
 /** What would help where something is wrong. */
@@ -34,7 +35,7 @@ export function* sealOutcome(workshop: WorkshopFile, position: Position, part: S
   const ofPlace = (seating?.findings ?? []).filter(({ role, severity }) => role === 'deciding' && (severity === 'care' || severity === 'bad'));
   const helps = check === null ? [] : remedies(situation, check);
   const findings = [...(check?.findings ?? []), ...ofPlace, ...helps, ...errors];
-  return { kind: 'seal', name: part.name ?? `${part.shaftMm} × ${part.outsideMm} × ${part.widthMm}`, path, situation, verdict: verdictOf(findings), findings, check, extraction, driver, seating };
+  return { kind: 'seal', name: nameIn(position, part), path, situation, verdict: verdictOf(findings), findings, check, extraction, driver, seating };
 }
 
 /** Where another seal lies behind this one in the same bore, the room between the two is judged from both (`betweenSeals`). */
@@ -42,4 +43,11 @@ function apartFromItsNeighbour(workshop: WorkshopFile, position: Position, part:
   if (sealsInOrder(workshop, position).at(-1)?.part === part) return situation;
   const { clearBehindMm: _judgedBetween, ...rest } = situation;
   return { ...rest, behind: 'open space' };
+}
+
+/** The name of a seal, or its size; with its number among those of the position that are called the same. */
+function nameIn(position: Position, part: SealPart): string {
+  const nameOf = ({ name, shaftMm, outsideMm, widthMm }: SealPart) => name ?? `${shaftMm} × ${outsideMm} × ${widthMm}`;
+  const alike = sealPartsOf(position).filter((other) => nameOf(other) === nameOf(part));
+  return alike.length < 2 ? nameOf(part) : `${nameOf(part)} (${alike.indexOf(part) + 1})`;
 }
