@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { expectWorkingHolds } from '../../../../tests/laws/internal/evaluate-working.js';
+import { seatClasses } from '../tables/generated/seat-classes.js';
+import { zoneOfClass } from '../tolerance/index.js';
 import { bearingSeat } from './bearing-seat.js';
 import type { BearingSeatInput } from './internal/bearing-seat-fields.js';
 
@@ -194,6 +196,19 @@ describe('a seat looser than any that is recommended', () => {
     expect(find('inner-ring-seat-worn', { ...still, shaftClass: 'f6' })).toMatchObject({ severity: 'care', parameters: { lowUm: 8, highUm: 27, limitUm: 17, toleranceClass: 'g6' } });
     expect(of('inner-ring', { ...still, shaftClass: 'e7' })).toEqual(['inner-ring-seat-worn bad']);
   });
+});
+
+test('no row of the tables recommends a looser class under a load that stands still', () => {
+  const { seat, ringLoad, toleranceClass, rowSource } = seatClasses.columns;
+  const rows = seat.flatMap((where, i) => (ringLoad[i] === 'stationary' ? [{ where, toleranceClass: toleranceClass[i] ?? '', by: rowSource[i] }] : []));
+  for (const nominalMm of [17, 40, 110, 290]) {
+    // Of a bore the upper limit decides, of a shaft the lower one.
+    const gapUm = (where: string, name: string) => (where === 'housing' ? zoneOfClass({ nominalMm, toleranceClass: name }).upperLimitDeviationUm : -zoneOfClass({ nominalMm, toleranceClass: name }).lowerLimitDeviationUm);
+    for (const { where, toleranceClass: name } of rows) expect(gapUm(where, name), `${where} ${name} at ${nominalMm} mm`).toBeLessThanOrEqual(gapUm(where, where === 'housing' ? 'H8' : 'g6'));
+  }
+  const sourceOf = (name: string) => new Set(rows.flatMap((row) => (row.toleranceClass === name ? [row.by] : [])));
+  expect([...sourceOf('H8')]).toEqual([find('outer-ring-seat-worn', { housingClass: 'E8' })?.source.id]);
+  expect([...sourceOf('g6')]).toEqual([find('inner-ring-seat-worn', { innerRingLoad: 'stationary', outerRingLoad: 'rotating', shaftClass: 'f6' })?.source.id]);
 });
 
 test('what kind of bearing it is is said where only its sizes are given', () => {

@@ -71,17 +71,16 @@ function standing(problem: SeatProblem, part: SeatPart, seat: SeatResult, number
   return [deciding(code, held === 'nothing' ? 'care' : isLooseCold ? 'good' : 'care', gap, at)];
 }
 
-/** Loosest classes that are recommended for a ring on which the load stands still. */
-const loosest = { housing: 'H8', shaft: 'g6' } as const;
-const recommended = source('ansi-abma-7', 'page', 'shaft and housing fits');
+/** Loosest classes that the tables recommend for a ring on which the load stands still: H8 for plummer blocks, g6 where the ring slides easily. */
+const loosest = { housing: { toleranceClass: 'H8', source: fits }, shaft: { toleranceClass: 'g6', source: source('ansi-abma-7', 'page', 'shaft and housing fits') } } as const;
 
 /** A gap wider than the loosest recommended class ever leaves is wear, not a sliding fit; null where parts of middle size keep within it. */
 function beyondTheLoosest({ where, nominalMm, ring: deviations }: SeatPart, { at20C }: SeatResult, ring: 'inner' | 'outer'): Finding | null {
-  const toleranceClass = loosest[where];
+  const { toleranceClass, source: by } = loosest[where];
   const zone = zoneOfClass({ nominalMm, toleranceClass });
   const limitUm = where === 'housing' ? zone.upperLimitDeviationUm - deviations.low : deviations.high - zone.lowerLimitDeviationUm;
   if (-at20C.probableInterferenceUm <= limitUm) return null;
-  return deciding(`${ring}-ring-seat-worn`, -at20C.mostInterferenceUm > limitUm ? 'bad' : 'care', { lowUm: Math.max(0, -at20C.mostInterferenceUm), highUm: -at20C.leastInterferenceUm, limitUm, toleranceClass }, recommended);
+  return deciding(`${ring}-ring-seat-worn`, -at20C.mostInterferenceUm > limitUm ? 'bad' : 'care', { lowUm: Math.max(0, -at20C.mostInterferenceUm), highUm: -at20C.leastInterferenceUm, limitUm, toleranceClass }, by);
 }
 
 function ofClearance(problem: SeatProblem, { runningClearanceUm: running, coldClearanceUm: cold, preloadProbability }: Outcome): readonly Finding[] {
