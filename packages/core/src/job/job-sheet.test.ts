@@ -56,6 +56,21 @@ test('what is done once for the machine is not told for every seal', () => {
   expect([count(blocks.takeOut, 'out-scrap-old-seal'), count(blocks.putIn, 'in-drive-to-shoulder-depth'), count(blocks.putIn, 'in-drive-to-depth')]).toEqual([2, 1, 1]);
 });
 
+test('what a seal of several asks for the whole machine is not lost where the other does not ask it', () => {
+  // Petrol behind the inner one, water before the outer one: the vapour, and the test of the crankcase.
+  const { blocks } = leg([{ ...oil, running: { fluid: 'petrol-oil-mix' } }, water]);
+  expect(blocks.takeOut.find(({ code }) => code === 'out-make-safe')?.cautions).toContain('petrol-vapour');
+  const tests = blocks.putIn.flatMap(({ code, cautions }) => (['in-pressure-test-crankcase', 'in-look-for-leaks'].includes(code) ? [[code, cautions.includes('air-leak-seizes-engine')]] : []));
+  expect(tests).toEqual([['in-pressure-test-crankcase', true], ['in-look-for-leaks', false]]);
+});
+
+test('what is put between two seals goes by what their rubbers bear', () => {
+  const between = (...parts: readonly object[]) => leg(parts).blocks.putIn.flatMap(({ code }) => (code.startsWith('in-now-the-next') ? [code] : []));
+  expect(between(oil, water)).toEqual(['in-now-the-next-seal']);
+  expect(between(oil, { ...water, lipMaterial: 'EPDM' })).toEqual(['in-now-the-next-seal-silicone']);
+  expect(between({ ...oil, lipMaterial: 'EPDM', running: { fluid: 'brake-fluid-glycol' } }, water)).toEqual(['in-now-the-next-seal-dry']);
+});
+
 test('a seal that keeps water out faces the water, and runs in it', () => {
   const [oilSeal, waterSeal] = seals(leg([oil, water]));
   const codesOf = (part: typeof oilSeal) => part?.findings.map(({ code }) => code) ?? [];

@@ -1,4 +1,5 @@
 import type { Situation } from '../seal/index.js';
+import { given } from './internal/given.js';
 import { oldGapMm, outermostFirst, sealPartsOf, type SealInBore } from './internal/seals-along-bore.js';
 import type { Position, SealPart, WorkshopFile } from './workshop-file-field.js';
 
@@ -44,9 +45,5 @@ function ownSituation(workshop: WorkshopFile, position: Position, part: SealPart
     instruments: workshop.instruments,
     materials: workshop.materials,
   };
-  return given(all) as unknown as Situation;
-}
-
-function given(fields: object): Record<string, unknown> {
-  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
+  return given(all) as Situation;
 }

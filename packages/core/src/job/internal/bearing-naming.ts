@@ -1,5 +1,5 @@
 import { bearingDimensions } from '../../bearing/index.js';
-import { commonPractice, deciding, plainGeometry, supporting, type Finding } from '../../result/index.js';
+import { commonPractice, deciding, supporting, type Finding } from '../../result/index.js';
 import type { BearingPart } from '../workshop-file-field.js';
 import { attempt } from './attempt.js';
 
@@ -15,7 +15,7 @@ export function isUnlisted(part: BearingPart): boolean {
   return part.designation !== undefined && hasSizes && listedSize(part) === null;
 }
 
-/** [mm] A size that lies this far off is another one: what a calliper may err by. */
+/** [mm] A size that lies this far off is another one: twice what a calliper errs by; common practice. */
 const otherSizeMm = 0.1;
 
 /** What is to be said of a designation beside sizes that were entered too. */
@@ -26,5 +26,5 @@ export function namingFindings(part: BearingPart): readonly Finding[] {
   if (size === null) return [];
   const differing = (['boreMm', 'outsideMm', 'widthMm'] as const).find((name) => part[name] !== undefined && Math.abs(part[name] - size[name]) > otherSizeMm);
   if (differing === undefined) return [];
-  return [deciding('bearing-sizes-differ', 'care', { designation: part.designation, listedBoreMm: size.boreMm, listedOutsideMm: size.outsideMm, listedWidthMm: size.widthMm, enteredMm: part[differing] ?? 0 }, plainGeometry)];
+  return [deciding('bearing-sizes-differ', 'care', { designation: part.designation, listedBoreMm: size.boreMm, listedOutsideMm: size.outsideMm, listedWidthMm: size.widthMm, enteredMm: part[differing] ?? 0 }, commonPractice)];
 }

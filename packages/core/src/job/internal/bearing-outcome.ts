@@ -4,6 +4,7 @@ import { commonPractice, deciding, plainGeometry, supporting, verdictOf, type Fi
 import type { BearingPart, Machine, Position, WorkshopFile } from '../workshop-file-field.js';
 import { attempt } from './attempt.js';
 import { isUnlisted, namingFindings } from './bearing-naming.js';
+import { given } from './given.js';
 import type { InSteps } from './in-steps.js';
 import type { BearingOutcome } from './sheet-output.js';
 
@@ -36,7 +37,7 @@ function bearingQuestion(workshop: WorkshopFile, position: Position, part: Beari
     materials: workshop.materials,
     instruments: workshop.instruments,
   };
-  return Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined));
+  return given(all);
 }
 
 /** The bearing judged and planned: seats and clearance, how it comes out, how it goes in, its life where ratings and load are given. */
@@ -61,7 +62,6 @@ function* judgeBearing(workshop: WorkshopFile, machine: Machine, position: Posit
     return null;
   };
   const { isSealedOrGreased, hasPolymerCage, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN, isBlindBore, mustBeReused } = part;
-  const given = <T extends object>(fields: T) => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as Partial<T>;
   const seat = tried('bearing-seat', () => judgeSeats(question));
   yield;
   const fitting = tried('bearing-fitting', () => planFitting({ ...question, ...given({ isSealedOrGreased, hasPolymerCage, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN }) }));

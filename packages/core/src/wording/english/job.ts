@@ -2,7 +2,7 @@
 export const jobWords = {
   effects: { 'increment-not-given-below-it3': 'the upper limit of holes K to ZC in grades finer than IT3' },
   findings: {
-    'several-seals-answer': { says: 'Seals that share a bore need their own depth each, grease between them, and the hole between them kept open.' },
+    'several-seals-answer': { says: 'Seals that share a bore need their own depth each, between them a grease that both rubbers bear, and the hole there kept open.' },
     'unknown-fields': { says: 'The file has {fieldCount} {fieldCount|field|fields} that this version does not know ({fields}): kept in the file, and not used.' },
     'bearing-not-listed': { says: 'The tables do not hold {designation}; it is judged by the sizes entered, with the clearance of a deep groove ball bearing unless another kind is entered.', todo: 'Take the clearance of another kind from its maker.' },
     'bearing-sizes-differ': { says: 'The tables give {listedBoreMm} × {listedOutsideMm} × {listedWidthMm} for {designation}, and {enteredMm} is entered: it is judged by its designation.', todo: 'Read the ring once more, or measure it, and mend the wrong entry.' },
@@ -26,6 +26,8 @@ export const jobWords = {
     'out-now-the-seal': 'Now "{name}" comes out.',
     'in-now-the-seal': 'Now "{name}" goes in.',
     'in-now-the-next-seal': 'Now "{name}" goes in. Put grease into the space between the seals first, not to the brim, and see that the hole there is open.',
+    'in-now-the-next-seal-silicone': 'Now "{name}" goes in. Put silicone grease into the space between the seals first, not to the brim, no other grease: a rubber here swells in it. See that the hole there is open.',
+    'in-now-the-next-seal-dry': 'Now "{name}" goes in. Leave the space between the seals free of grease: brake fluid bears none. See that the hole there is open.',
     'prove-turn-bearing': 'Turn the shaft by hand, before and after: smooth, without a click or a stick, with a trace of play.',
     'prove-run-bearing': 'Run it under watch; listen, and feel the case beside the bearing: it warms at first, then settles. Check again after the first hours of work.',
     'prove-write-down-seats': 'Write down the readings of both seats and the hour meter, and sign.',

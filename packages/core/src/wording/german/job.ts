@@ -5,7 +5,7 @@ import type { jobWords } from '../english/job.js';
 export const germanJobWords: SameWords<typeof jobWords> = {
   effects: { 'increment-not-given-below-it3': 'die obere Grenze von Bohrungen K bis ZC in Graden feiner als IT3' },
   findings: {
-    'several-seals-answer': { says: 'Ringe, die sich eine Bohrung teilen, brauchen jeder seine eigene Tiefe, Fett dazwischen und die Öffnung zwischen ihnen frei.' },
+    'several-seals-answer': { says: 'Ringe, die sich eine Bohrung teilen, brauchen jeder seine eigene Tiefe, dazwischen ein Fett, das beide Gummis vertragen, und die Öffnung dort frei.' },
     'unknown-fields': { says: 'Die Datei hat {fieldCount} {fieldCount|Feld|Felder}, die diese Fassung nicht kennt ({fields}): in der Datei behalten, nicht verwendet.' },
     'bearing-not-listed': { says: 'Die Tabellen enthalten {designation} nicht; beurteilt ist es nach den eingegebenen Maßen, mit der Lagerluft eines Rillenkugellagers, wenn keine andere Art eingegeben ist.', todo: 'Die Lagerluft einer anderen Art beim Hersteller nachsehen.' },
     'bearing-sizes-differ': { says: 'Die Tabellen geben für {designation} {listedBoreMm} × {listedOutsideMm} × {listedWidthMm} an, und eingegeben ist {enteredMm}: Beurteilt ist es nach seiner Bezeichnung.', todo: 'Den Ring noch einmal ablesen oder messen und den falschen Eintrag berichtigen.' },
@@ -29,6 +29,8 @@ export const germanJobWords: SameWords<typeof jobWords> = {
     'out-now-the-seal': 'Jetzt kommt „{name}“ heraus.',
     'in-now-the-seal': 'Jetzt kommt „{name}“ hinein.',
     'in-now-the-next-seal': 'Jetzt kommt „{name}“ hinein. Vorher Fett in den Raum zwischen den Ringen geben, nicht bis zum Rand, und nachsehen, ob die Öffnung dort frei ist.',
+    'in-now-the-next-seal-silicone': 'Jetzt kommt „{name}“ hinein. Vorher Silikonfett in den Raum zwischen den Ringen geben, nicht bis zum Rand, und kein anderes Fett: Ein Gummi hier quillt darin. Nachsehen, ob die Öffnung dort frei ist.',
+    'in-now-the-next-seal-dry': 'Jetzt kommt „{name}“ hinein. Den Raum zwischen den Ringen ohne Fett lassen: Bremsflüssigkeit verträgt keines. Nachsehen, ob die Öffnung dort frei ist.',
     'prove-turn-bearing': 'Die Welle von Hand drehen, vorher und nachher: leicht und gleichmäßig, ohne Klicken oder Haken, mit einer Spur Spiel.',
     'prove-run-bearing': 'Unter Aufsicht laufen lassen; horchen und das Gehäuse am Lager fühlen: Es wird erst wärmer, dann bleibt es gleich. Nach den ersten Arbeitsstunden wieder prüfen.',
     'prove-write-down-seats': 'Die Messwerte beider Sitze und den Stundenzähler aufschreiben und unterschreiben.',
