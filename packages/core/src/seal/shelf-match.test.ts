@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { shelfMatch, shelfMatcher, type ShelfMatchInput, type ShelfOptions } from './shelf-match.js';
+import { standardSizes } from '../tables/generated/standard-sizes.js';
 import type { Situation } from './situation-field.js';
 
 const place: Situation = { seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' } };
@@ -67,6 +68,8 @@ describe('what a row says', () => {
     expect(row(['0.787x1.378x0.276', 'NBR', 'metal'], ['size', 'rubber', 'type'])).toEqual({ line: 2, code: 'row-size-likely-inches', column: 'size', received: '0.787 × 1.378 × 0.276 mm' });
     expect(row(withCell(3, '1.99'))).toMatchObject({ code: 'row-size-likely-inches', column: 'shaft' });
     expect(row(withCell(3, '2'))).toMatchObject({ widthMm: 2 });
+    // The narrowest of the standard lists is wider.
+    expect(Math.min(...standardSizes.columns.widthMm)).toBeGreaterThan(2);
   });
 
   test('a cell that is too long is told in part', () => {

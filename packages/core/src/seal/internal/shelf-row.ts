@@ -81,7 +81,7 @@ export function readShelfRow(cells: readonly string[], line: number, columns: Sh
   };
 }
 
-/** [mm] No seal is narrower; what is, was meant in inches. */
+/** [mm] Narrower than any seal of the standard lists; what is, was meant in inches. */
 const narrowestMm = 2;
 
 type Sizes = { readonly shaftMm: number; readonly outsideMm: number; readonly widthMm: number };
