@@ -1,3 +1,6 @@
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { minify } from 'terser';
 import { build, defineConfig, type Plugin, type Rolldown, type UserConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
@@ -38,6 +41,30 @@ function withShortStyles(code: string): string {
 function withShortMarkup(code: string): string {
   return code.replace(/(?<=[>}])\s*\n\s*(?=<|\$\{)/gu, ' ');
 }
+
+/** What the bundler has made short, once more: the two together leave a hundredth less to carry than either alone. */
+const shortOnceMore: Plugin = {
+  name: 'short-once-more',
+  apply: 'build',
+  async generateBundle(_options, bundle) {
+    for (const chunk of Object.values(bundle)) {
+      if (chunk.type === 'chunk') chunk.code = (await minify(chunk.code, { module: true, ecma: 2020, compress: { passes: 2 }, format: { comments: false } })).code ?? chunk.code;
+    }
+  },
+};
+
+/** Sample files as they are kept for offline: without the spaces that are there for reading. */
+const shortSamples: Plugin = {
+  name: 'short-samples',
+  apply: 'build',
+  writeBundle: ({ dir = '' }) => {
+    const samples = join(dir, 'samples');
+    for (const name of readdirSync(samples).filter((file) => file.endsWith('.json'))) {
+      const file = join(samples, name);
+      writeFileSync(file, JSON.stringify(JSON.parse(readFileSync(file, 'utf8'))));
+    }
+  },
+};
 
 const keptOffline = VitePWA({
   registerType: 'prompt',
@@ -125,7 +152,7 @@ const page: UserConfig = {
 };
 
 export default defineConfig(async ({ command }) => {
-  const plugins = [strictPage, shortTemplates, keptOffline];
+  const plugins = [strictPage, shortTemplates, shortOnceMore, shortSamples, keptOffline];
   if (command !== 'build') return { ...page, plugins };
   const parts = await partsOfPage();
   const groups = Object.keys(together).map((name) => ({ name, test: (id: string) => parts.get(id) === name }));

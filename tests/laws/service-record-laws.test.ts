@@ -176,6 +176,30 @@ test('the meter in the file behind its own record: lip travel goes by the record
   expect(findings.map(({ code }) => code)).toContain('hour-meter-behind-record');
 });
 
+test('a meter that goes back is a new one: its hours are added, and a renewal ahead of the file\'s meter is told', () => {
+  const dates = ['2025-01-01', '2025-02-01', '2025-03-01', '2025-04-01'];
+  const changes = [700, 800, 30, 130].map((hourMeterHours, i) => ({ date: dates[i], hourMeterHours, renewed: 'seal' }));
+  const straight = [0, 100, 130, 230].map((hourMeterHours, i) => ({ date: dates[i], hourMeterHours: 1000 + hourMeterHours, renewed: 'seal' }));
+  const kmOf = (list: object[]) => serviceRecord.run({ workshop: withChanges(list), ...place }).lipTravelToDateKm;
+  const codes = (list: object[]) => serviceRecord.run({ workshop: withChanges(list, { serviceIntervalHours: 5000 }), ...place }).findings.map(({ code }) => code);
+  // The file's meter reads 1240: 1110 h after the last change here, 10 h there.
+  expect((kmOf(changes) ?? 0) / (kmOf(straight) ?? 1)).toBeCloseTo((230 + 1110) / (230 + 10), 9);
+  expect(codes(changes)).toContain('hour-meter-went-back');
+  expect(codes(straight)).not.toContain('hour-meter-went-back');
+  expect(codes([...straight, straight[3] ?? {}])).toContain('change-written-twice');
+  const ahead = serviceRecord.run({ workshop: withChanges([{ date: '2025-01-01', hourMeterHours: 1300, renewed: 'seal' }], { serviceIntervalHours: 100 }), ...place });
+  expect(ahead).toMatchObject({ dueAtHours: 1400, overdueHours: null });
+  expect(ahead.findings).toMatchObject([{ code: 'hour-meter-behind-record', severity: 'note', parameters: { meterHours: 1240, recordHours: 1300 } }]);
+});
+
+test('a slip among the readings on record is told, and left out of the growth', () => {
+  const slipped = evenly(2).map((change, i) => (i === 2 ? { ...change, boreReadings: [{ instrument: 'inside-micrometer-rod', valuesMm: [35.01, 53.01] }] } : change));
+  const { findings, boreTrend, changes } = serviceRecord.run({ workshop: withChanges(slipped), ...place });
+  expect(findings).toMatchObject(expect.arrayContaining([expect.objectContaining({ code: 'readings-contradict', role: 'supporting' })]) as object);
+  expect(changes[2]?.boreMm).toBeNull();
+  expect(boreTrend?.growthPerChangeUm).toBeCloseTo(2, 6);
+});
+
 test('a record that cannot be read does not vanish from the sheet; one that looks ahead says on what ground', () => {
   const broken = evenly(2).map((change, i) => (i === 4 ? { ...change, boreReadings: [{ instrument: 'a stick', valuesMm: [35] }] } : change));
   const sheet = jobSheet.run({ workshop: withChanges(broken), ...place });

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { measuredSize, type Readings } from '@seatwright/core/measure';
+import { trustedSize, type Readings } from '@seatwright/core/measure';
 import { wordFor, writeValue, type WritingStyle } from '@seatwright/core/wording';
 import { withoutPart, withSeal } from '../document/change-parts.js';
 import { positionPath } from '../document/places.js';
@@ -172,8 +172,9 @@ function readingsLine(path: string, measures: 'outside' | 'inside', context: She
   if (size != null && !context.isStale) return `${writeValue('valueMm', size.meanMm, context.style)} ± ${writeValue('valueMm', size.expandedUncertaintyMm, context.style)}`;
   const raw = valueAt(context.document, filePathOf({ scope: 'position', path }, context));
   try {
-    const measured = measuredSize(raw as unknown as readonly Readings[], measures);
-    return measured === null ? words.notMeasured : writeValue('valueMm', measured.meanMm, context.style);
+    const { size, doubts } = trustedSize(raw as unknown as readonly Readings[], measures, { measured: 'measured-shaft', path });
+    if (size === null) return doubts.length === 0 ? words.notMeasured : '?';
+    return writeValue('valueMm', size.meanMm, context.style);
   } catch {
     return raw === undefined ? words.notMeasured : '';
   }

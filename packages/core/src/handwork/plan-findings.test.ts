@@ -35,6 +35,7 @@ describe('where the new seal ends', () => {
     expect(at(8, 'shoulder')).toMatchObject([['seating-bore-too-shallow', 'bad', 'deciding', { end: 'shoulder' }]]);
     expect(at(9)).toMatchObject([['seating-bore-may-be-too-shallow', 'care', 'deciding', { end: 'open' }]]);
     expect(at(10, 'open')).toEqual([]);
+    expect(at(6, 'open')).toEqual([]);
     const [[, , , left] = []] = at(9) as unknown as readonly (readonly [string, string, string, Record<string, number>])[];
     expect(left?.['outHighMm']).toBeCloseTo(-(left?.['lowMm'] ?? NaN), 12);
     expect((left?.['lowMm'] ?? 0) < 0 && (left?.['highMm'] ?? 0) > 0).toBe(true);
@@ -80,6 +81,8 @@ describe('where the new seal ends', () => {
     expect(way({ leadIn: { kind: 'none' } })).toEqual([['seating-shaft-edge-sharp', 'care', 'supporting', {}]]);
     const collar = (diameterMm: number) => ({ leadIn: { kind: 'chamfer' }, obstacles: [{ kind: 'collar', diameterMm, fromMm: 5, lengthMm: 10 }] });
     expect(way(collar(24))).toMatchObject([['seating-lip-must-stretch', 'care', 'supporting', { part: 'collar', shaftMm: 20 }]]);
+    // What is cut into the shaft is no larger than it, whatever a calliper errs by.
+    for (const kind of ['keyway', 'thread', 'circlip groove']) expect(way({ leadIn: { kind: 'chamfer' }, obstacles: [{ kind, diameterMm: 20, fromMm: 5, hasSharpEdge: false }] })).toEqual([]);
     expect(way(collar(32))).toMatchObject([['seating-shaft-part-in-the-way', 'bad', 'deciding', { part: 'collar', shaftMm: 20 }]]);
     const thread = { obstacles: [{ kind: 'thread', diameterMm: 19, fromMm: 10 }] };
     expect(way({ leadIn: { kind: 'none' }, ...thread }).map(([code]) => code)).toEqual(['seating-lip-needs-sleeve']);
@@ -149,6 +152,7 @@ describe('how the old seal comes out', () => {
     expect(told({ oldDepthMm: [1, 1.27] }, /old-/u)).toEqual([['extraction-old-seal-was-tilted', 'care', 'supporting', { spreadMm: close(0.27), limitMm: close(0.175) }]]);
     expect(told({ lipFacing: undefined }, /lip-facing/u)).toEqual([['extraction-lip-facing-unknown', 'unknown', 'supporting', {}, 'lipFacing']]);
     expect(told({ shaft: { obstacles: [{ kind: 'collar', diameterMm: 24, fromMm: 5, lengthMm: 10 }] } }, /scrapes|in-the-way/u)).toMatchObject([['extraction-seal-scrapes-shaft-part', 'note', 'supporting', { part: 'collar' }]]);
+    expect(told({ shaft: { obstacles: [{ kind: 'keyway', diameterMm: 20, fromMm: 5, lengthMm: 10 }] } }, /scrapes|in-the-way/u)).toEqual([]);
     expect(told({ shaft: { obstacles: [{ kind: 'collar', diameterMm: 32, fromMm: 5, lengthMm: 10 }] } }, /scrapes|in-the-way/u)).toMatchObject([['extraction-shaft-part-in-the-way', 'bad', 'deciding', { part: 'collar', shaftMm: 20 }]]);
   });
 });

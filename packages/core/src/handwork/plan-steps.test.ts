@@ -25,6 +25,22 @@ describe('taking out', () => {
     expect(codes({ bore: {} })).toContain('out-pull-straight');
   });
 
+  test('past a shaft longer than any drill a punch goes through the face, no deeper than the drill would', () => {
+    const far = { shaft: { ...base.shaft, protrusionMm: 260 }, running: { fluid: 'petrol-oil-mix' } };
+    const { hole, screwCount, findings } = run(far);
+    expect(codes(far).slice(6, 10)).toEqual(['out-mark-hole', 'out-close-the-gap', 'out-pierce-face', 'out-turn-in-screws']);
+    expect(step('out-pierce-face', far)?.parameters['holeCount']).toBe(screwCount);
+    expect(step('out-pierce-face', far)?.parameters['punchStopMm']).toBeCloseTo(hole.drillStopFromSealFaceMm ?? NaN, 0);
+    expect(step('out-pierce-face', far)?.parameters['punchReachMm']).toBeGreaterThanOrEqual(hole.drillReachMm ?? NaN);
+    expect(step('out-pierce-face', far)?.cautions).toEqual(['eye-protection', 'petrol-vapour']);
+    expect(findings.map(({ code }) => code)).toEqual(expect.arrayContaining(['extraction-no-drill-so-long']));
+    // Sixty times the diameter of the drill is as far as one reaches.
+    const reachMm = 60 * (hole.drillMm ?? NaN);
+    const at = (mm: number) => codes({ shaft: { ...base.shaft, protrusionMm: mm - 1.5 - (hole.drillStopFromSealFaceMm ?? NaN) } });
+    expect(at(reachMm - 0.5)).toContain('out-long-drill');
+    expect(at(reachMm + 0.5)).toContain('out-pierce-face');
+  });
+
   test('the numbers beside the steps are those of the plan', () => {
     const { hole, screw, screwCount } = run();
     const near = (value: number) => expect.closeTo(value, 0) as number;
@@ -92,6 +108,9 @@ describe('taking out', () => {
     expect(Object.keys(pushed.steps[6]?.parameters ?? {})).toEqual(['outsideUpToMm', 'insideOverMm']);
     expect(Number(pushed.steps[6]?.parameters['insideOverMm'])).toBeGreaterThanOrEqual(pushed.pushOutTube?.insideOverMm ?? NaN);
     expect(Number(pushed.steps[6]?.parameters['outsideUpToMm'])).toBeLessThanOrEqual(pushed.pushOutTube?.outsideUpToMm ?? NaN);
+    const bore = { ...base.bore, innerEnd: 'shoulder' };
+    expect(codes({ reachableFrom: 'inside', bore })).toContain('out-push-past-shoulder');
+    expect(codes({ reachableFrom: 'inside', bore: { ...bore, shoulderInsideMm: 30 } })).toContain('out-push-from-inside');
     const hook = (input: Input) => run(input).steps.slice(6, -3).map(({ code, parameters, cautions }) => [code, parameters, cautions]);
     const narrow = { seal: { ...seal, shaftMm: 29 }, shaft: {}, bore: {} };
     expect(hook(narrow)).toEqual([['out-close-the-gap', {}, ['chips-stay-out']], ['out-hook-the-rim', {}, ['eye-protection', 'cut-edges', 'never-lever-on-shaft-or-bore']]]);

@@ -143,3 +143,20 @@ test('a bearing alone is proved without a word of lips and depths; rings that co
   expect(apart('NU 206')).toEqual([true, true]);
   expect(apart('nj206')).toEqual([true, true]);
 });
+
+test('a place that is off the worn track already is said to be so, and no other way off it is named', () => {
+  const codesAt = (depthMm: number) => {
+    const place = leg([{ ...seal, seat: { kind: 'depth', depthMm } }], { bore: { diameterMm: 35, depthMm: 20, innerEnd: 'open' }, oldDepthMm: [3], wearTrack: { catchesNail: true, widthMm: 1, depthMm: 0.15 } });
+    return seals(place)[0]?.findings.map(({ code }) => code) ?? [];
+  };
+  expect(codesAt(1)).toEqual(expect.arrayContaining(['track-catches-nail', 'seating-lip-leaves-track']));
+  expect(codesAt(1).filter((code) => code.startsWith('track-'))).toEqual(['track-catches-nail']);
+  expect(codesAt(3)).toEqual(expect.arrayContaining(['seating-lip-stays-in-track', 'track-left-outward']));
+});
+
+test('a slip among the readings leaves the rest of the sheet whole', () => {
+  const { parts, verdict } = leg([oil], { shaft: { readings: [{ instrument: 'outside-micrometer', valuesMm: [19.98, 1.998] }] } });
+  expect(verdict).toBe('cannot tell');
+  expect(parts[0]).toMatchObject({ check: { shaft: null }, seating: { verdict: 'suits with care' } });
+  expect(parts[0]?.findings.map(({ code }) => code)).not.toContain('could-not-compute');
+});

@@ -1,17 +1,18 @@
 import * as z from 'zod/mini';
-import { measuredSize } from '../measure/index.js';
+import { trustedSize, type TrustedSize } from '../measure/index.js';
 import { candourFields, choiceField, commonPractice, defineCalculation, findingField, outputNumber, plainGeometry, readWithin, source, supporting, textField, wholeNumberField, type Finding, type WorkingStep } from '../result/index.js';
-import { largestUsefulBoreMm, peripheralSpeedMps } from '../seal/index.js';
+import { largestUsefulBoreMm, peripheralSpeedMps, sizesOf } from '../seal/index.js';
 import { dateField, dayNumberOf } from './calendar-day.js';
 import { findPosition, type FoundPosition } from './find-position.js';
 import { boreTrendField, boreTrendOf, type BoreTrend } from './internal/bore-trend.js';
 import { dueReasons, earliestDue, type Due } from './internal/earliest-due.js';
+import { hoursOnRecord, meterFindings, presentMeterFrom, twiceFindings } from './internal/hours-on-record.js';
 import { changeAfter } from './internal/last-renewal.js';
 import { medianOf } from './internal/theil-sen.js';
 import { nextDue } from './next-due.js';
 import { readWorkshop } from './read-workshop-file.js';
 import { situationOf } from './situation-of.js';
-import type { Machine, Position, SealPart, WorkshopFile } from './workshop-file-field.js';
+import type { Change, Position, SealPart, WorkshopFile } from './workshop-file-field.js';
 
 const maybe = (label: string, unit: string) => z.nullable(outputNumber(label, unit));
 
@@ -102,7 +103,7 @@ export function recordOf(workshop: WorkshopFile, { machine, position, path }: Fo
     lipTravelToDateKm: speedMps === null || hours === null ? null : speedMps * hours * 3.6,
     boreTrend: trend,
     ...due,
-    findings: [...findingsOf(changes, trend, due), ...meterFindings(machine, changes), ...dayFindings(position, asOfDate)],
+    findings: [...findingsOf(changes, trend, due), ...meterFindings(machine, changes), ...twiceFindings(position), ...dayFindings(position, asOfDate), ...doubtsOf(workshop, position, path)],
     assumptions: [],
     notChecked: ['wear-goes-on-as-before', ...(changes.some(({ boreMm }) => boreMm === null) ? ['changes-without-reading'] : [])],
   };
@@ -115,8 +116,8 @@ function entriesOf(workshop: WorkshopFile, { changes = [] }: Position, path: str
     const before = inOrder[at - 1]?.change;
     const [now, then] = [change.hourMeterHours, before?.hourMeterHours];
     const [day, dayBefore] = [dayNumberOf(change.date), before === undefined ? null : dayNumberOf(before.date)];
-    const bore = readWithin(`${path}.changes[${i}].boreReadings`, () => measuredSize(change.boreReadings ?? [], 'inside', workshop.instruments));
-    const shaft = readWithin(`${path}.changes[${i}].shaftReadings`, () => measuredSize(change.shaftReadings ?? [], 'outside', workshop.instruments));
+    const bore = readOnce(workshop, change, `${path}.changes[${i}]`, 'bore').size;
+    const shaft = readOnce(workshop, change, `${path}.changes[${i}]`, 'shaft').size;
     return {
       date: change.date,
       hourMeterHours: now ?? null,
@@ -129,24 +130,28 @@ function entriesOf(workshop: WorkshopFile, { changes = [] }: Position, path: str
   });
 }
 
+function readOnce({ instruments }: WorkshopFile, { boreReadings, shaftReadings }: Change, path: string, where: 'bore' | 'shaft'): TrustedSize {
+  const at = `${path}.${where}Readings`;
+  const part = { measured: `measured-${where}`, path: at } as const;
+  return readWithin(at, () => (where === 'bore' ? trustedSize(boreReadings ?? [], 'inside', part, instruments) : trustedSize(shaftReadings ?? [], 'outside', part, instruments)));
+}
+
+/** What is doubtful about readings on record; none of it decides here. */
+function doubtsOf(workshop: WorkshopFile, { changes = [] }: Position, path: string): readonly Finding[] {
+  const doubts = changes.flatMap((change, i) => (['bore', 'shaft'] as const).flatMap((where) => readOnce(workshop, change, `${path}.changes[${i}]`, where).doubts));
+  return doubts.map(({ code, severity, parameters, source: from }) => supporting(code, severity, parameters, from));
+}
+
 function speedOf(workshop: WorkshopFile, position: Position): number | null {
   const part = sealOf(position);
   const speedRpm = position.running?.speedRpm;
   if (part === null || speedRpm === undefined) return null;
-  const { shaft, seal } = situationOf(workshop, position, part);
-  const measured = measuredSize(shaft?.readings ?? [], 'outside', workshop.instruments);
-  return peripheralSpeedMps(measured?.meanMm ?? seal.shaftMm, speedRpm);
+  const situation = situationOf(workshop, position, part);
+  return peripheralSpeedMps(sizesOf(situation).shaft?.meanMm ?? situation.seal.shaftMm, speedRpm);
 }
 
 function sealOf({ parts }: Position): SealPart | null {
   return parts.find((part): part is SealPart => part.kind === 'seal') ?? null;
-}
-
-/** Hours that the record spans: to the hour meter now or to the last change, whichever stands higher. */
-function hoursOnRecord(machine: Machine, changes: readonly Entry[]): number | null {
-  const meters = changes.flatMap(({ hourMeterHours }) => (hourMeterHours === null ? [] : [hourMeterHours]));
-  const [first] = meters;
-  return first === undefined ? null : Math.max(...meters, machine.hourMeterHours ?? first) - first;
 }
 
 function medianIntervalOf(changes: readonly Entry[]): number | null {
@@ -158,15 +163,10 @@ function trendOf(workshop: WorkshopFile, position: Position, changes: readonly E
   const part = sealOf(position);
   const limitMm = part === null ? null : largestUsefulBoreMm(situationOf(workshop, position, part));
   if (limitMm === null) return null;
-  const measured = changes.flatMap(({ boreMm, hourMeterHours }, i) => (boreMm === null ? [] : [{ i, boreMm, hourMeterHours }]));
+  const fromIndex = presentMeterFrom(changes);
+  const measured = changes.flatMap(({ boreMm, hourMeterHours }, i) => (boreMm === null ? [] : [{ i, boreMm, hourMeterHours: i < fromIndex ? null : hourMeterHours }]));
   const intervalHours = medianIntervalOf(changes);
   return boreTrendOf(measured, limitMm, { changeCount: aheadCount, hours: intervalHours === null ? null : intervalHours * aheadCount });
-}
-
-/** A meter in the file that stands behind its own record was not written anew. */
-function meterFindings({ hourMeterHours }: Machine, changes: readonly Entry[]): readonly Finding[] {
-  const most = Math.max(...changes.map((entry) => entry.hourMeterHours ?? -1));
-  return hourMeterHours === undefined || hourMeterHours >= most ? [] : [supporting('hour-meter-behind-record', 'note', { meterHours: hourMeterHours, recordHours: most }, plainGeometry)];
 }
 
 /** A day of the work before its own record comes from a clock set wrong. */

@@ -1,6 +1,7 @@
 import { snapMm } from '../quantity/index.js';
 import { invalidInput, outsideTable, source, type SourceReference } from '../result/index.js';
 import { instruments as table } from '../tables/generated/instruments.js';
+import { markAt } from '../tables/table.js';
 import type { OwnInstrument } from './instrument-field.js';
 
 export type Measures = 'outside' | 'inside' | 'depth';
@@ -41,7 +42,7 @@ const catalogue: readonly CatalogueInstrument[] = table.columns.instrument.flatM
       resolutionMm,
       permissibleErrorMm,
       costRankCount: table.columns.costRank[i] ?? 9,
-      source: source(table.columns.rowSource[i] || table.source, 'page'),
+      source: source(table.columns.rowSource[i] || table.source, markAt(table, 'permissibleErrorMm', i)),
     },
   ];
 });
@@ -69,7 +70,7 @@ export function findInstrument(id: string, measures: Measures, sizeMm: number, o
     if (mine.measures !== measures) throw invalidInput('instrument', id, `an instrument that measures ${measures}`, `measures ${mine.measures}, not ${measures}`);
     return { ...mine, name: mine.name ?? mine.id, source: source('common-practice', 'practice', 'stated in the workshop file') };
   }
-  const rows = catalogue.filter((row) => row.id === id || (row.measures === measures && row.id.replace(`-${measures}`, '') === id));
+  const rows = rowsOf(id, measures);
   if (rows.length === 0) {
     const known = [...new Set(catalogue.filter((row) => row.measures === measures).map((row) => row.id))];
     throw invalidInput('instrument', id, `one of ${known.join(', ')}`, `unknown instrument; known for this are ${known.join(', ')}`);
@@ -80,11 +81,22 @@ export function findInstrument(id: string, measures: Measures, sizeMm: number, o
   const settledMm = snapMm(sizeMm);
   const row = right.find((candidate) => settledMm > candidate.overMm && settledMm <= candidate.upToMm);
   if (row === undefined) {
-    throw outsideTable(`the range of ${id}`, 'sizeMm', sizeMm, {
-      over: Math.min(...right.map((candidate) => candidate.overMm)),
-      upTo: Math.max(...right.map((candidate) => candidate.upToMm)),
-      unit: 'mm',
-    });
+    const { overMm, upToMm } = instrumentReach(id, measures);
+    throw outsideTable(`the range of ${id}`, 'sizeMm', sizeMm, { over: overMm, upTo: upToMm, unit: 'mm' });
   }
   return row;
+}
+
+/**
+ * Sizes that an instrument of the catalogue reaches, all its rows together.
+ * @internal
+ */
+export function instrumentReach(id: string, measures: Measures): { readonly name: string; readonly overMm: number; readonly upToMm: number } {
+  const rows = rowsOf(id, measures).filter((row) => row.measures === measures);
+  return { name: rows[0]?.name ?? id, overMm: Math.min(...rows.map(({ overMm }) => overMm)), upToMm: Math.max(...rows.map(({ upToMm }) => upToMm)) };
+}
+
+/** A family name stands for the instrument that measures this way. */
+function rowsOf(id: string, measures: Measures): readonly CatalogueInstrument[] {
+  return catalogue.filter((row) => row.id === id || (row.measures === measures && row.id.replace(`-${measures}`, '') === id));
 }

@@ -92,8 +92,8 @@ interface Place {
 }
 
 function placeOf(situation: Situation): Place {
-  const { bore, sealOutside } = sizesOf(situation);
-  if (bore === null) throw invalidInput('bore.readings', undefined, 'at least one reading of the bore', 'missing; a repair needs the bore as it is');
+  const { bore, sealOutside, doubts } = sizesOf(situation);
+  if (bore === null) throw invalidInput('bore.readings', undefined, 'at least one reading of the bore', doubts.bore.length === 0 ? 'missing; a repair needs the bore as it is' : 'not to be trusted: they contradict each other, or lie beyond the instrument');
   const set = situation.requirementSet ?? 'iso-6194-1';
   const { seal } = situation;
   const leastUsefulMm = leastUsefulInterferenceMm(set, seal.construction, seal.outsideMm);

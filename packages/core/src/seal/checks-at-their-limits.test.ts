@@ -195,6 +195,12 @@ describe('edges, room and track', () => {
     expect(told({ bore: { depthMm }, ...(seat === undefined ? {} : { seat }) }, /^bore-(?:too-shallow|dep|deep)/)).toBe(expected);
   });
 
+  test('a bore that is open inside may be shorter than the seal', () => {
+    expect(told({ bore: { depthMm: 5, innerEnd: 'open' } }, /^bore-(?:shorter|too-shallow|deep)/)).toBe('bore-shorter-than-seal note');
+    expect(numbersOf({ bore: { depthMm: 5, innerEnd: 'open' } }, 'bore-shorter-than-seal')).toMatchObject({ outMm: 2 });
+    expect(told({ bore: { depthMm: 5, innerEnd: 'shoulder' } }, /^bore-(?:shorter|too-shallow|deep)/)).toBe('bore-too-shallow care!');
+  });
+
   // mouth = bore + 2·length·tan(angle); DIN 3760: 10 to 20°.
   test('the mouth of the bore takes the largest seal, or says what chamfer is usual', () => {
     const mouth = (lengthMm: number, angleDeg?: number) => ({ bore: { ...boreOf(35), leadIn: { lengthMm, ...(angleDeg === undefined ? {} : { angleDeg }) } } });
@@ -248,5 +254,28 @@ describe('the label of the bore', () => {
   test('a bore of another size gets no label', () => {
     expect(told({ bore: boreOf(35.5) }, /^bore-out-of/)).toBe('bore-out-of-band care');
     expect(told({ bore: boreOf(35.51) }, /^bore-(?:in-band|out-of|band)/)).toBe('');
+  });
+});
+
+describe('readings that cannot be trusted', () => {
+  const slipped = { readings: [{ instrument: 'outside-micrometer', valuesMm: [19.98, 1.998] }] };
+  const tooSmall = { readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [14.99, 15] }] };
+
+  test('are a reading to take again, not a wrong shaft', () => {
+    const { verdict, findings, shaft, lipInterferenceMm } = look({ shaft: slipped, bore: boreOf(35.01) });
+    expect({ verdict, shaft, lipInterferenceMm }).toEqual({ verdict: 'cannot tell', shaft: null, lipInterferenceMm: null });
+    expect(findings.find(({ code }) => code === 'readings-contradict')?.missing).toBe('shaft.readings');
+    expect(told({ shaft: slipped }, /^(shaft-(?!lead|rough)|readings)/)).toBe('readings-contradict unknown!');
+  });
+
+  test('nor a wrong bore, and the rest is judged', () => {
+    expect(told({ bore: tooSmall, shaft: shaftOf(19.95) }, /^(bore-(?!mouth|rough|shall|depth)|readings|shaft-in)/)).toBe('readings-beyond-instrument unknown!, shaft-in-band good!');
+  });
+
+  test('of the seal itself leave the allowance of the standard, and ask for a reading', () => {
+    const outsideReadings = [{ instrument: 'digital-calliper', valuesMm: [35.1, 53.1] }];
+    const { verdict, sealOutsideMm } = look({ seal: { ...seal, outsideReadings }, shaft: shaftOf(20), bore: boreOf(35.01) });
+    expect(verdict).toBe('cannot tell');
+    expect(sealOutsideMm).toEqual(look({ bore: boreOf(35.01) }).sealOutsideMm);
   });
 });

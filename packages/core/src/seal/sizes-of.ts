@@ -1,13 +1,15 @@
-import { measuredSize, type MeasuredSize } from '../measure/index.js';
-import { CalculationError, readWithin, source, type SourceReference } from '../result/index.js';
+import { trustedSize, type MeasuredSize, type ReadPart } from '../measure/index.js';
+import { CalculationError, readWithin, source, type Finding, type SourceReference } from '../result/index.js';
 import { pressFitAllowanceOf } from './press-fit-allowance.js';
 import type { Situation } from './situation-field.js';
 
-/** The three sizes that a seal depends on. */
+/** The three sizes that a seal depends on; a shaft or a bore whose readings cannot be trusted counts as not measured. */
 export interface Sizes {
   readonly shaft: MeasuredSize | null;
   readonly bore: MeasuredSize | null;
   readonly sealOutside: SealOutside | null;
+  /** What is doubtful about the readings of each. */
+  readonly doubts: Readonly<Record<'shaft' | 'bore' | 'sealOutside', readonly Finding[]>>;
 }
 
 export interface SealOutside {
@@ -19,17 +21,21 @@ export interface SealOutside {
 
 /**
  * Shaft and bore as measured; outside of the seal as measured or, unmeasured, as the set of requirements lets it be made.
- * @throws CalculationError invalid-input | outside-table, with the path of the reading
+ * @throws CalculationError invalid-input, with the path of the reading
  * @example sizesOf({ bore: { readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [35.012, 35.015] }], material: 'al-a380' }, seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' } }).bore.meanMm // 35.0135
  */
 export function sizesOf(situation: Situation): Sizes {
   const own = situation.instruments ?? [];
   const { shaft, bore, seal } = situation;
-  const outside = readWithin('seal.outsideReadings', () => measuredSize(seal.outsideReadings ?? [], 'outside', own));
+  const read = (readings: typeof seal.outsideReadings, measures: 'outside' | 'inside', measured: ReadPart['measured'], path: string) => readWithin(path, () => trustedSize(readings ?? [], measures, { measured, path }, own));
+  const outside = read(seal.outsideReadings, 'outside', 'measured-seal-outside', 'seal.outsideReadings');
+  const onShaft = read(shaft?.readings, 'outside', 'measured-shaft', 'shaft.readings');
+  const inBore = read(bore?.readings, 'inside', 'measured-bore', 'bore.readings');
   return {
-    shaft: readWithin('shaft.readings', () => measuredSize(shaft?.readings ?? [], 'outside', own)),
-    bore: readWithin('bore.readings', () => measuredSize(bore?.readings ?? [], 'inside', own)),
-    sealOutside: outside === null ? allowedOutside(situation) : outsideFrom(outside),
+    shaft: onShaft.size,
+    bore: inBore.size,
+    sealOutside: outside.size === null ? allowedOutside(situation) : outsideFrom(outside.size),
+    doubts: { shaft: onShaft.doubts, bore: inBore.doubts, sealOutside: outside.doubts },
   };
 }
 

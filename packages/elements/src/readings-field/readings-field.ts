@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import { instrumentCatalogue, measuredSize, type OwnInstrument } from '@seatwright/core/measure';
+import { instrumentCatalogue, measuredSize, trustedSize, type OwnInstrument } from '@seatwright/core/measure';
 import { parseAngle, parseLength } from '@seatwright/core/quantity';
 import { CalculationError } from '@seatwright/core/result';
 import { plainStyle, wordFor, writeValue, type WritingStyle } from '@seatwright/core/wording';
@@ -19,6 +19,9 @@ import { isLikePad, padOf, rowsOfPad, type Pad } from './internal/pad.js';
 import { renderPad, type Shown } from './internal/render-pad.js';
 import { rowsOf, setOf, type RawReadings, type Row } from './internal/raw-readings.js';
 import { styles } from './readings-field.styles.js';
+
+/** The field says what is doubtful in words of its own. */
+const nameless = { measured: 'measured-shaft', path: '' } as const;
 
 export type { RawReadings } from './internal/raw-readings.js';
 
@@ -171,14 +174,17 @@ export class SeatReadingsField extends LitElement {
         ...(row.depth.trim() === '' ? {} : { depthMm: parseLength(row.depth).valueMm }),
       }));
       if (this.instrument === '') return { kind: 'fault', message: this.words.field.instrumentMissing };
-      const size = measuredSize([{ instrument: this.instrument, points }], this.measures, this.instruments);
+      const readings = [{ instrument: this.instrument, points }];
+      const { doubts } = trustedSize(readings, this.measures, nameless, this.instruments);
+      if (doubts.some(({ code }) => code === 'readings-contradict')) return { kind: 'fault', message: this.words.field.contradict };
+      const size = measuredSize(readings, this.measures, this.instruments);
       if (size === null) return { kind: 'none' };
       const mm = (value: number) => writeValue('valueMm', value, this.writing);
       const um = (value: number) => writeValue('valueUm', value, this.writing);
       const words = this.words.field;
       return {
         kind: 'size',
-        text: html`${words.mean} <strong>${mm(size.meanMm)}</strong> ± ${mm(size.expandedUncertaintyMm)}${size.ovalityUm === null || size.ovalityUm === 0 ? '' : `, ${words.oval} ${um(size.ovalityUm)}`}${size.taperUm === null ? '' : `, ${words.taper} ${um(size.taperUm)}`}`,
+        text: html`${words.mean} <strong>${mm(size.meanMm)}</strong> ± ${mm(size.expandedUncertaintyMm)}${size.ovalityUm === null || size.ovalityUm === 0 ? '' : `, ${words.oval} ${um(size.ovalityUm)}`}${size.taperUm === null ? '' : `, ${words.taper} ${um(size.taperUm)}`}${doubts.length === 0 ? '' : `; ${words.far}`}`,
       };
     } catch (error) {
       if (error instanceof CalculationError) return { kind: 'fault', message: plainMessage(error, this.catalogue) };

@@ -97,6 +97,8 @@ export interface ElementWords {
     readonly depth: string;
     readonly mean: string;
     readonly oval: string;
+    readonly contradict: string;
+    readonly far: string;
     readonly taper: string;
     readonly none: string;
     readonly space: string;

@@ -106,6 +106,8 @@ export const englishWords: ElementWords = {
     depth: 'at depth, mm',
     mean: 'Mean',
     oval: 'out of round by',
+    contradict: 'These readings contradict each other, and count for nothing: look for a slip.',
+    far: 'one reading lies far from the others',
     taper: 'taper',
     none: 'not noted',
     space: 'space',

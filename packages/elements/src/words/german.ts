@@ -106,6 +106,8 @@ export const germanWords: ElementWords = {
     depth: 'in Tiefe, mm',
     mean: 'Mittel',
     oval: 'unrund um',
+    contradict: 'Diese Messwerte widersprechen sich und gelten nicht: auf einen Schreibfehler achten.',
+    far: 'ein Messwert liegt weit weg von den anderen',
     taper: 'Konus',
     none: 'nicht notiert',
     space: 'Leerzeichen',

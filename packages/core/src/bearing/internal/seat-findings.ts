@@ -12,10 +12,12 @@ type Outcome = Pick<BearingSeatOutput, 'shaftSeat' | 'housingSeat' | 'runningCle
 
 /** What the numbers of a bearing seat mean. */
 export function seatFindings(problem: SeatProblem, input: BearingSeatInput, outcome: Outcome): readonly Finding[] {
-  const { shaft, housing } = problem;
+  const { shaft, housing, doubts } = problem;
   return [
-    ...(shaft === null || outcome.shaftSeat === null ? [deciding('shaft-seat-not-given', 'unknown', { boreMm: problem.rings.boreMm }, fits, 'shaftReadings')] : ofSeat(problem, shaft, outcome.shaftSeat, problem.innerLoad, input)),
-    ...(housing === null || outcome.housingSeat === null ? [deciding('housing-seat-not-given', 'unknown', { outsideMm: problem.rings.outsideMm }, fits, 'housingReadings')] : ofSeat(problem, housing, outcome.housingSeat, problem.outerLoad, input)),
+    ...doubts.shaft,
+    ...(shaft === null || outcome.shaftSeat === null ? doubts.shaft.length > 0 ? [] : [deciding('shaft-seat-not-given', 'unknown', { boreMm: problem.rings.boreMm }, fits, 'shaftReadings')] : ofSeat(problem, shaft, outcome.shaftSeat, problem.innerLoad, input)),
+    ...doubts.housing,
+    ...(housing === null || outcome.housingSeat === null ? doubts.housing.length > 0 ? [] : [deciding('housing-seat-not-given', 'unknown', { outsideMm: problem.rings.outsideMm }, fits, 'housingReadings')] : ofSeat(problem, housing, outcome.housingSeat, problem.outerLoad, input)),
     ...ofClearance(problem, outcome),
     ...(outcome.axialGrowthUm === null ? [] : [supporting('case-grows-along', 'note', { lowGrowthUm: outcome.axialGrowthUm.low, highGrowthUm: outcome.axialGrowthUm.high }, iso1)]),
   ];

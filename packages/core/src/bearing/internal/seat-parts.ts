@@ -1,6 +1,6 @@
 import { partMaterial, type Material, type OwnMaterial, type PartMaterial } from '../../material/index.js';
-import { measuredSize } from '../../measure/index.js';
-import { CalculationError, invalidInput, readWithin, source, type Assumption, type SourceReference, type Span } from '../../result/index.js';
+import { trustedSize } from '../../measure/index.js';
+import { CalculationError, invalidInput, readWithin, source, type Assumption, type Finding, type SourceReference, type Span } from '../../result/index.js';
 import { partDeviations } from '../../tolerance/index.js';
 import { bearingSize, ringDeviations, unmountedClearance } from './bearing-table.js';
 import { ringsOf, type BearingRings } from './bearing-rings.js';
@@ -46,6 +46,8 @@ export interface SeatProblem {
   readonly rings: BearingRings;
   readonly shaft: SeatPart | null;
   readonly housing: SeatPart | null;
+  /** What is doubtful about the readings of each seat; a seat whose readings cannot be trusted counts as not given. */
+  readonly doubts: Readonly<Record<'shaft' | 'housing', readonly Finding[]>>;
   readonly shaftBoreMm: number;
   readonly housingOutsideMm: number;
   readonly clearance: (Span & { readonly source: SourceReference }) | null;
@@ -76,9 +78,11 @@ export function seatProblem(input: BearingSeatInput): SeatProblem {
   const smoothing = input.seatFinish === 'turned' ? practiceValue('smoothing-turned-seat', 'Mm') : practiceValue('smoothing-ground-seat', 'Mm');
   if (input.seatFinish === undefined) assumptions.push({ name: 'seats-are-ground', value: smoothing.low, unit: 'mm', source: smoothing.source, effect: 'interference-that-presses' });
 
+  const doubts: Record<'shaft' | 'housing', readonly Finding[]> = { shaft: [], housing: [] };
   const part = (where: 'shaft' | 'housing'): SeatPart | null => {
     const nominalMm = where === 'shaft' ? dimensions.boreMm : dimensions.outsideMm;
-    const seat = seatDeviations(input, where, nominalMm);
+    const { seat, doubts: found } = seatDeviations(input, where, nominalMm);
+    doubts[where] = found;
     if (seat === null) return null;
     const { low, high, source: ringSource } = ringDeviations(where === 'shaft' ? 'inner' : 'outer', toleranceClass, nominalMm);
     const given = { seat: where === 'shaft' ? (input.shaftMaterial ?? usualMaterial.shaft) : housingMaterialOf(input), ring: input.ringMaterial ?? usualMaterial.ring };
@@ -105,7 +109,7 @@ export function seatProblem(input: BearingSeatInput): SeatProblem {
   return {
     designation: marked?.basic ?? null,
     dimensionsSource: size?.source ?? null,
-    rings, shaft, housing, shaftBoreMm, kind,
+    rings, shaft, housing, doubts, shaftBoreMm, kind,
     housingOutsideMm: input.housingOutsideMm ?? dimensions.outsideMm * thickWallRatio,
     clearance: clearanceOf(kind, group, dimensions.boreMm),
     running: runningTemperatures(input, assumptions),
@@ -127,21 +131,22 @@ export function clearanceOf(kind: SeatProblem['kind'], group: Parameters<typeof 
   }
 }
 
-function seatDeviations(input: BearingSeatInput, where: 'shaft' | 'housing', nominalMm: number): Span | null {
+function seatDeviations(input: BearingSeatInput, where: 'shaft' | 'housing', nominalMm: number): { readonly seat: Span | null; readonly doubts: readonly Finding[] } {
   const toleranceClass = where === 'shaft' ? input.shaftClass : input.housingClass;
   if (toleranceClass !== undefined) {
     const { lowerUm, upperUm } = partDeviations(toleranceClass, nominalMm, where === 'shaft' ? 'shaft' : 'hole', `${where}Class`);
-    return { low: lowerUm, high: upperUm };
+    return { seat: { low: lowerUm, high: upperUm }, doubts: [] };
   }
   const readings = where === 'shaft' ? input.shaftReadings : input.housingReadings;
-  const size = readWithin(`${where}Readings`, () => measuredSize(readings ?? [], where === 'shaft' ? 'outside' : 'inside', input.instruments));
-  if (size === null) return null;
+  const path = `${where}Readings`;
+  const { size, doubts } = readWithin(path, () => trustedSize(readings ?? [], where === 'shaft' ? 'outside' : 'inside', { measured: `measured-${where}-seat`, path }, input.instruments));
+  if (size === null) return { seat: null, doubts };
   const um = (sizeMm: number) => Math.round((sizeMm - nominalMm) * 1e9) / 1e6;
   const deviations = { low: um(size.smallestMm - size.expandedUncertaintyMm), high: um(size.largestMm + size.expandedUncertaintyMm) };
   if (Math.max(Math.abs(deviations.low), Math.abs(deviations.high)) > 100 * nominalMm) {
-    throw invalidInput(`${where}Readings`, size.meanMm, `within a tenth of the ${where === 'shaft' ? 'bore' : 'outside'} of the bearing, ${nominalMm} mm`);
+    throw invalidInput(path, size.meanMm, `within a tenth of the ${where === 'shaft' ? 'bore' : 'outside'} of the bearing, ${nominalMm} mm`);
   }
-  return deviations;
+  return { seat: deviations, doubts };
 }
 
 function materialOr(input: BearingSeatInput, field: 'shaftMaterial' | 'ringMaterial', usual: string, assumptions: Assumption[], name: string): Material {

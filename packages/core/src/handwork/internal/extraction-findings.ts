@@ -13,13 +13,13 @@ function wayOut(plan: Extraction): readonly Finding[] {
   const { onShaft, isBlocked, pushOut, situation, section } = plan;
   const findings: Finding[] = [];
   if (isBlocked) findings.push(deciding('extraction-shaft-part-in-the-way', 'bad', { part: onShaft.kind, partMm: onShaft.largestMm, shaftMm: situation.seal.shaftMm }, plainGeometry));
-  else if (onShaft.kind !== 'shaft') findings.push(supporting('extraction-seal-scrapes-shaft-part', 'note', { part: onShaft.kind, partMm: onShaft.largestMm }, plainGeometry));
+  else if (onShaft.kind !== 'shaft' && onShaft.markedMm > situation.seal.shaftMm) findings.push(supporting('extraction-seal-scrapes-shaft-part', 'note', { part: onShaft.kind, partMm: onShaft.largestMm }, plainGeometry));
   if (pushOut !== null) return [...findings, deciding('extraction-push-out', 'good', { ...pushOut }, source('us-army-tm', 'page', 'removal with tubing against the tight ring'))];
   if (situation.reachableFrom === 'inside' || situation.reachableFrom === 'both') findings.push(supporting('extraction-no-tube-from-inside', 'care', { insideOverMm: section.shaftMm.high }, plainGeometry));
   return [...findings, ...hole(plan), ...depth(plan), ...pull(plan)];
 }
 
-function hole({ face, screw, leastWallMm, drillReachMm, section, method }: Extraction): readonly Finding[] {
+function hole({ face, screw, leastWallMm, drillReachMm, isPierced, section, method }: Extraction): readonly Finding[] {
   if (screw === null) {
     const numbers = { freeWidthMm: Math.max(face.freeWidthMm, 0), leastWallMm };
     if (face.innerLimitBy !== 'shaft') return [deciding('extraction-face-covered', 'care', { ...numbers, part: face.innerLimitBy, partMm: 2 * face.innerLimitRadiusMm }, plainGeometry)];
@@ -28,7 +28,7 @@ function hole({ face, screw, leastWallMm, drillReachMm, section, method }: Extra
   const drillMm = screw.screw.pilotMm;
   const wallMm = (face.freeWidthMm - drillMm) / 2;
   const findings: Finding[] = [deciding('extraction-hole-fits', 'good', { drillMm, holeCircleRadiusMm: nearMm(face.holeCircleRadiusMm), wallMm: atMostMm(wallMm), leastWallMm }, plainGeometry)];
-  if (drillReachMm !== null && method === 'drill and screw') findings.push(supporting('extraction-chuck-meets-shaft', 'care', { drillReachMm: atLeastMm(drillReachMm) }, commonPractice));
+  if (drillReachMm !== null && method === 'drill and screw') findings.push(supporting(isPierced ? 'extraction-no-drill-so-long' : 'extraction-chuck-meets-shaft', 'care', { drillReachMm: atLeastMm(drillReachMm), drillMm }, commonPractice));
   if (!section.isLipFacingKnown) findings.push({ ...supporting('extraction-lip-facing-unknown', 'unknown', {}, commonPractice), missing: 'lipFacing' });
   return findings;
 }

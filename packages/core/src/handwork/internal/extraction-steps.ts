@@ -1,5 +1,7 @@
 import { commonPractice, plainGeometry, planStep, source, type PlanStep, type SourceReference } from '../../result/index.js';
+import type { ScrewChoice } from './choose-screw.js';
 import type { Extraction } from './extraction.js';
+import type { DrillDepth } from './hole-in-face.js';
 import { atLeastMm, atMostMm, nearMm } from './workshop-length.js';
 
 const manuals: SourceReference = source('workshop-manuals-1995', 'page', 'oil seals');
@@ -41,26 +43,19 @@ function freeing({ situation }: Extraction): readonly PlanStep[] {
   return steps;
 }
 
-function pushingOut({ pushOut }: Extraction): readonly PlanStep[] {
+function pushingOut({ pushOut, situation }: Extraction): readonly PlanStep[] {
   if (pushOut === null) return [];
-  return [planStep('out-push-from-inside', { outsideUpToMm: atMostMm(pushOut.outsideUpToMm), insideOverMm: atLeastMm(pushOut.insideOverMm) }, source('us-army-tm', 'page', 'removal with tubing against the tight ring'), ['eye-protection', 'push-not-lever'])];
+  const isPastShoulder = situation.bore?.innerEnd === 'shoulder' && situation.bore.shoulderInsideMm === undefined;
+  return [planStep(isPastShoulder ? 'out-push-past-shoulder' : 'out-push-from-inside', { outsideUpToMm: atMostMm(pushOut.outsideUpToMm), insideOverMm: atLeastMm(pushOut.insideOverMm) }, source('us-army-tm', 'page', 'removal with tubing against the tight ring'), ['eye-protection', 'push-not-lever'])];
 }
 
-function drilling({ situation, screw, depth, reach, face, oldDepth, drillReachMm, pullForceN }: Extraction): readonly PlanStep[] {
+function drilling(plan: Extraction): readonly PlanStep[] {
+  const { screw, depth, reach, face, pullForceN, isPierced } = plan;
   if (screw === null || depth === null || reach === null) return [];
-  const drillMm = screw.screw.pilotMm;
-  const isPetrol = situation.running?.fluid === 'petrol-oil-mix';
-  const isMagnesium = situation.bore?.material?.startsWith('mg-') === true;
   const steps: PlanStep[] = [
     planStep('out-mark-hole', { holeCircleRadiusMm: nearMm(face.holeCircleRadiusMm), fromShaftMm: nearMm(face.holeCircleRadiusMm - face.innerLimitRadiusMm) }, plainGeometry),
-    planStep('out-catch-chips', {}, commonPractice, ['chips-stay-out']),
-    oldDepth === null
-      ? planStep('out-set-drill-stop', { drillMm, drillStopFromSealFaceMm: atMostMm(depth.drillStopFromSealFaceMm) }, plainGeometry, ['drill-stop-before-drilling'])
-      : planStep('out-set-drill-stop-both', { drillMm, drillStopFromSealFaceMm: atMostMm(depth.drillStopFromSealFaceMm), drillStopFromHousingFaceMm: atMostMm(depth.drillStopFromSealFaceMm + oldDepth.meanMm) }, plainGeometry, ['drill-stop-before-drilling']),
+    ...(isPierced ? piercing(plan, depth, screw) : throughTheFace(plan, depth, screw)),
   ];
-  if (drillReachMm !== null) steps.push(planStep('out-long-drill', { drillMm, drillReachMm: atLeastMm(drillReachMm) }, commonPractice));
-  steps.push(planStep(screw.screwCount === 1 ? 'out-drill-one' : 'out-drill-two', { drillMm }, commonPractice, ['eye-protection', 'spinning-parts', 'drill-must-not-plunge', ...(isPetrol ? ['petrol-vapour'] : []), ...(isMagnesium ? ['magnesium-burns'] : [])]));
-  steps.push(planStep('out-clear-chips', {}, commonPractice, ['nothing-blown-in']));
   steps.push(
     reach.tipFromMm <= reach.tipUpToMm
       ? planStep('out-turn-in-screws', { designation: screw.screw.designation, screwCount: screw.screwCount, tipUpToMm: atMostMm(reach.tipUpToMm), lengthFromMm: atLeastMm(reach.lengthFromMm), headUpToMm: atMostMm(reach.headUpToMm) }, plainGeometry)
@@ -73,6 +68,29 @@ function drilling({ situation, screw, depth, reach, face, oldDepth, drillReachMm
   );
   steps.push(planStep('out-if-screws-strip', {}, commonPractice, ['no-flame-at-seal']));
   return steps;
+}
+
+function throughTheFace({ situation, oldDepth, drillReachMm }: Extraction, { drillStopFromSealFaceMm }: DrillDepth, { screw, screwCount }: ScrewChoice): readonly PlanStep[] {
+  const drillMm = screw.pilotMm;
+  const isPetrol = situation.running?.fluid === 'petrol-oil-mix';
+  const isMagnesium = situation.bore?.material?.startsWith('mg-') === true;
+  return [
+    planStep('out-catch-chips', {}, commonPractice, ['chips-stay-out']),
+    oldDepth === null
+      ? planStep('out-set-drill-stop', { drillMm, drillStopFromSealFaceMm: atMostMm(drillStopFromSealFaceMm) }, plainGeometry, ['drill-stop-before-drilling'])
+      : planStep('out-set-drill-stop-both', { drillMm, drillStopFromSealFaceMm: atMostMm(drillStopFromSealFaceMm), drillStopFromHousingFaceMm: atMostMm(drillStopFromSealFaceMm + oldDepth.meanMm) }, plainGeometry, ['drill-stop-before-drilling']),
+    ...(drillReachMm === null ? [] : [planStep('out-long-drill', { drillMm, drillReachMm: atLeastMm(drillReachMm) }, commonPractice)]),
+    planStep(screwCount === 1 ? 'out-drill-one' : 'out-drill-two', { drillMm }, commonPractice, ['eye-protection', 'spinning-parts', 'drill-must-not-plunge', ...(isPetrol ? ['petrol-vapour'] : []), ...(isMagnesium ? ['magnesium-burns'] : [])]),
+    planStep('out-clear-chips', {}, commonPractice, ['nothing-blown-in']),
+  ];
+}
+
+/** A punch in place of the drill, held back by a collar as the drill is by its stop. */
+function piercing({ situation, drillReachMm }: Extraction, { drillStopFromSealFaceMm }: DrillDepth, { screwCount }: ScrewChoice): readonly PlanStep[] {
+  return [
+    planStep('out-close-the-gap', {}, commonPractice, ['chips-stay-out']),
+    planStep('out-pierce-face', { punchReachMm: atLeastMm(drillReachMm ?? 0), punchStopMm: atMostMm(drillStopFromSealFaceMm), holeCount: screwCount }, commonPractice, ['eye-protection', ...(situation.running?.fluid === 'petrol-oil-mix' ? ['petrol-vapour'] : [])]),
+  ];
 }
 
 function hooking({ face, screw, situation }: Extraction): readonly PlanStep[] {

@@ -19,6 +19,8 @@ export const practice = {
   gripMm: practiceValue('drill-in-chuck', 'Mm').low,
   chuckRadiusMm: practiceValue('chuck-radius', 'Mm').high,
   shortDrillShowsMm: practiceValue('short-drill-shows', 'Mm').high,
+  /** No usual drill shows more than this many times its diameter. */
+  longestDrillRatio: practiceValue('longest-drill-share', 'Factor').low,
 } as const;
 
 /** How much of the screw may go in. */
@@ -47,6 +49,8 @@ export interface Extraction {
   readonly roomNeededMm: number | null;
   /** Free length that the drill needs so that the chuck passes the shaft; null where it does not matter. */
   readonly drillReachMm: number | null;
+  /** No usual drill is that long: a punch goes through the face in its place. */
+  readonly isPierced: boolean;
   /** Largest thing fixed on the shaft that the seal must come over. */
   readonly onShaft: LargestOnShaft;
   readonly isBlocked: boolean;
@@ -73,6 +77,7 @@ export function extractionOf(input: ExtractionInput): Extraction {
   const method: ExtractionMethod = pushOut !== null ? 'push out from inside' : screw !== null && !reaches ? 'drill and screw' : 'pull on the rim';
   const onShaft = largestOnShaft(situation, section, depthMm, isFixed);
   const isBlocked = onShaft.kind !== 'shaft' && onShaft.largestMm >= midwayMm(situation);
+  const drillReachMm = depth === null ? null : drillReach(situation, face, depth, depthMm);
   return {
     situation,
     section,
@@ -85,7 +90,8 @@ export function extractionOf(input: ExtractionInput): Extraction {
     reach: screw === null || depth === null ? null : screwReach(screw, depth, face, section, situation, Math.max(depthMm, 0)),
     roomBehindMm,
     roomNeededMm,
-    drillReachMm: depth === null ? null : drillReach(situation, face, depth, depthMm),
+    drillReachMm,
+    isPierced: drillReachMm !== null && screw !== null && drillReachMm > practice.longestDrillRatio * screw.screw.pilotMm,
     onShaft,
     isBlocked,
     pullForceN,

@@ -17,7 +17,8 @@ function place({ final, boreLeftMm, situation }: Seating): readonly Finding[] {
   else if (kind === 'depth') findings.push(deciding('seating-stands-out-as-asked', 'note', { outMm: -depthMm.nominal }, plainGeometry));
   else if (depthMm.high < 0) findings.push(deciding('seating-stands-out', 'care', { outLowMm: -depthMm.high, outHighMm: -depthMm.low }, plainGeometry));
   else findings.push(deciding('seating-may-stand-out', 'care', { outHighMm: -depthMm.low, highMm: depthMm.high }, plainGeometry));
-  if (boreLeftMm === null) return findings;
+  // Out of an open inner end the seal may stand: what counts is how much of it grips.
+  if (boreLeftMm === null || situation.bore?.innerEnd === 'open') return findings;
   const end = situation.bore?.innerEnd ?? 'open';
   const left = { lowMm: boreLeftMm.low, highMm: boreLeftMm.high, outHighMm: Math.max(-boreLeftMm.low, 0), end };
   if (boreLeftMm.high < 0) findings.push(deciding('seating-bore-too-shallow', 'bad', left, plainGeometry));
@@ -70,7 +71,7 @@ function wayIn({ onShaft, isBlocked, cutsLip, situation }: Seating): readonly Fi
   const findings: Finding[] = [];
   const shaftMm = situation.seal.shaftMm;
   if (isBlocked) findings.push(deciding('seating-shaft-part-in-the-way', 'bad', { part: onShaft.kind, partMm: onShaft.largestMm, shaftMm }, plainGeometry));
-  else if (onShaft.kind !== 'shaft') findings.push(supporting('seating-lip-must-stretch', 'care', { part: onShaft.kind, partMm: onShaft.largestMm, shaftMm }, plainGeometry));
+  else if (onShaft.kind !== 'shaft' && onShaft.markedMm > shaftMm) findings.push(supporting('seating-lip-must-stretch', 'care', { part: onShaft.kind, partMm: onShaft.largestMm, shaftMm }, plainGeometry));
   const manuals = source('workshop-manuals-1995', 'page', 'fitting sleeve over threads, splines and keyways');
   if (cutsLip !== null) findings.push(supporting('seating-lip-needs-sleeve', 'care', { ...cutsLip }, manuals));
   const leadIn = situation.shaft?.leadIn;

@@ -78,6 +78,8 @@ export interface LargestOnShaft {
   readonly largestMm: number;
   /** `shaft`, or the kind of obstacle. */
   readonly kind: string;
+  /** Its diameter as entered, without what a calliper errs by. */
+  readonly markedMm: number;
 }
 
 /** What stays on the shaft: keys and sleeves come off by hand. */
@@ -87,12 +89,12 @@ export function isFixed({ kind }: Obstacle): boolean {
 
 /** Largest thing on the shaft from a depth below the housing face outward: the shaft itself, a thread, a key, a collar, a sleeve. */
 export function largestOnShaft(situation: Situation, { shaftMm }: Section, fromDepthMm: number, counts: (obstacle: Obstacle) => boolean = () => true): LargestOnShaft {
-  let largest: LargestOnShaft = { largestMm: shaftMm.high, kind: 'shaft' };
+  let largest: LargestOnShaft = { largestMm: shaftMm.high, kind: 'shaft', markedMm: shaftMm.high };
   for (const obstacle of situation.shaft?.obstacles ?? []) {
     if (!counts(obstacle)) continue;
     if (obstacle.lengthMm !== undefined && obstacle.fromMm + obstacle.lengthMm <= -fromDepthMm) continue;
     const mostMm = obstacle.diameterMm + calliperUncertainty('outside', obstacle.diameterMm).uncertaintyMm;
-    if (mostMm > largest.largestMm) largest = { largestMm: mostMm, kind: obstacle.kind };
+    if (mostMm > largest.largestMm) largest = { largestMm: mostMm, kind: obstacle.kind, markedMm: obstacle.diameterMm };
   }
   return largest;
 }

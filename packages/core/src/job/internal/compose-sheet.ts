@@ -86,7 +86,7 @@ const forecasts: readonly string[] = ['bore-lasts', 'bore-may-leave-limit', 'bor
 function growthOnRecord(workshop: WorkshopFile, found: FoundPosition, asOfDate: string | undefined): readonly Finding[] {
   const record = attempt(() => recordOf(workshop, found, asOfDate === undefined ? {} : { asOfDate }));
   if ('error' in record) return [supporting('could-not-compute', 'unknown', { what: 'service-record', reason: record.error.message }, plainGeometry)];
-  return record.value.findings.filter(({ code }) => code.startsWith('bore-') || code === 'hour-meter-behind-record' || code === 'day-before-record');
+  return record.value.findings.filter(({ code }) => code.startsWith('bore-') || code.startsWith('hour-meter-') || code === 'day-before-record');
 }
 
 function proveSteps(dueAtHours: number | null, hasSeal: boolean): readonly PlanStep[] {

@@ -32,8 +32,10 @@ export function* sealOutcome(workshop: WorkshopFile, position: Position, part: S
   const seating = tried('seating-plan', () => planSeating(apartFromItsNeighbour(workshop, position, part, situation)));
   yield;
   // Where the new seal would end belongs to the question whether it suits; how it is got there does not.
-  const ofPlace = (seating?.findings ?? []).filter(({ role, severity }) => role === 'deciding' && (severity === 'care' || severity === 'bad'));
-  const helps = check === null ? [] : remedies(situation, check);
+  const leavesTrack = seating?.findings.some(({ code }) => code === 'seating-lip-leaves-track') === true;
+  const ofPlace = (seating?.findings ?? []).filter(({ code, role, severity }) => role === 'deciding' && (severity === 'care' || severity === 'bad' || code === 'seating-lip-leaves-track'));
+  // Where the planned place is off the old track already, no other way off it is named.
+  const helps = check === null ? [] : remedies(situation, check).filter(({ code }) => !leavesTrack || !code.startsWith('track-'));
   const findings = [...(check?.findings ?? []), ...ofPlace, ...helps, ...errors];
   return { kind: 'seal', name: nameIn(position, part), path, situation, verdict: verdictOf(findings), findings, check, extraction, driver, seating };
 }

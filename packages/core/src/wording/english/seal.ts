@@ -50,6 +50,22 @@ export const sealWords = {
       says: 'No table says how large a seal of {outsideMm} outside may be made, so its hold cannot be judged unmeasured.',
       todo: 'Measure the outside of the new seal.',
     },
+    'readings-contradict': {
+      says: '{measured}: the readings contradict each other ({lowMm} and {highMm}). No part differs that much in itself, so this size counts as not known.',
+      todo: 'Read again. Look for a slip of the decimal point, for swapped digits, or for inches among millimetres.',
+    },
+    'readings-beyond-instrument': {
+      says: '{measured}: {readingMm} lies beyond what is known of the instrument ({instrument}: over {overMm}, up to {upToMm}), so this size counts as not known.',
+      todo: 'Look for a slip in the number. For a larger instrument, enter it as one of your own in the workshop file, with the error that its maker states.',
+    },
+    'reading-far-from-others': {
+      says: '{measured}: one reading, {readingMm}, lies far from the others ({lowMm} to {highMm}).',
+      todo: 'Wipe the place, look for a burr or a nick, and read there again before you trust the size.',
+    },
+    'instruments-tell-two-sizes': {
+      says: '{measured}: two instruments tell two sizes, {lowMm} ({instrument}) and {highMm} ({otherInstrument}). The size is taken as uncertain enough for both.',
+      todo: 'Try both on one gauge or on the ring of a new bearing, and read again with the one that is right.',
+    },
     'bore-not-measured': {
       says: 'The bore has not been measured. A seal marked {outsideMm} needs a bore between {boreFromMm} and {boreUpToMm}.',
       todo: 'Measure the bore at three angles, near the mouth and near the inner end. An inside micrometer decides; a calliper tells a wrong size.',
@@ -158,7 +174,7 @@ export const sealWords = {
     'fluid-suits-rubber': { says: '{lipMaterial} stands {fluid}.' },
     'fluid-temperature-missing': { says: 'The fluid temperature is not given.', todo: 'Measure the fluid, or the case beside the seal, after a hard run.' },
     'temperature-not-in-table': { says: 'No table at hand gives the working temperature of {lipMaterial}.', todo: "Ask the seal's maker." },
-    'temperature-over-working-limit': { says: 'The fluid reaches {fluidTemperatureC}; {lipMaterial} works up to {limitC}.', todo: 'Take a rubber that stands the heat (ACM, VMQ or FKM, by fluid).' },
+    'temperature-over-working-limit': { says: 'The fluid reaches {fluidTemperatureC}; {lipMaterial} works up to {limitC}.', todo: 'Take a rubber that stands both the heat and the fluid.' },
     'temperature-over-fluid-limit': { says: 'The fluid reaches {fluidTemperatureC}; for {lipMaterial} in {fluid} {limitC} is commonly given.', todo: 'Expect a shorter life, or take a rubber that stands more.' },
     'temperature-within': { says: 'The fluid reaches {fluidTemperatureC}; {lipMaterial} works up to {limitC}.' },
     'lip-likely-over-rubber-limit': { says: 'The lip itself runs some {lipLowC} to {lipHighC}; {lipMaterial} stands {limitC}.', todo: 'Take a rubber that stands the heat.' },
@@ -196,6 +212,7 @@ export const sealWords = {
     'bore-mouth-too-tight': { says: 'The mouth of the bore ({mouthMm}) is smaller than the seal can be ({sealMostMm}): it may shave or tilt at the start.', todo: 'Break the edge by hand without burr; {chamferLowMm} long is usual. Keep the chips out.' },
     'bore-too-shallow': { says: 'The bore is {depthMm} deep; the seal is {widthMm} wide and does not go in to where it should end.', todo: 'A narrower seal of the same diameters, or one that may stand out.' },
     'bore-depth-tight': { says: 'The bore ({depthMm}) leaves {spareMm} behind the seal; {leastSpareMm} is asked for.' },
+    'bore-shorter-than-seal': { says: 'The bore is {depthMm} deep and open inside; the seal is {widthMm} wide and stands out there by {outMm}. What counts is how much of it grips.' },
     'bore-deep-enough': { says: 'The bore is deep enough: {depthMm} for a width of {widthMm}.' },
     'runout-over': { says: 'The shaft runs out by {runoutMm}; {limitMm} is the outer limit.', todo: 'Look at the bearing before blaming the seal.' },
     'runout-over-recommended': { says: 'The shaft runs out by {runoutMm}; {limitMm} is recommended.', todo: 'Look at the bearing.' },

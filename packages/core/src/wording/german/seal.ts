@@ -53,6 +53,22 @@ export const germanSealWords: SameWords<typeof sealWords> = {
       says: 'Keine Tabelle sagt, wie groß ein Ring mit {outsideMm} Außendurchmesser gefertigt sein darf; ungemessen ist sein Halt nicht zu beurteilen.',
       todo: 'Den Außendurchmesser des neuen Rings messen.',
     },
+    'readings-contradict': {
+      says: '{measured}: Die Messwerte widersprechen sich ({lowMm} und {highMm}). So sehr weicht kein Teil von sich selbst ab; das Maß gilt deshalb als unbekannt.',
+      todo: 'Noch einmal messen. Auf ein verrutschtes Komma, vertauschte Ziffern oder Zoll unter Millimetern achten.',
+    },
+    'readings-beyond-instrument': {
+      says: '{measured}: {readingMm} liegt außerhalb dessen, was vom Messmittel bekannt ist ({instrument}: über {overMm} bis {upToMm}); das Maß gilt deshalb als unbekannt.',
+      todo: 'Auf einen Schreibfehler achten. Ein größeres Messmittel als eigenes in die Werkstattdatei eintragen, mit der Fehlergrenze seines Herstellers.',
+    },
+    'reading-far-from-others': {
+      says: '{measured}: Ein Messwert, {readingMm}, liegt weit weg von den anderen ({lowMm} bis {highMm}).',
+      todo: 'Die Stelle abwischen, nach Grat oder Kerbe sehen und dort noch einmal messen, bevor dem Maß zu trauen ist.',
+    },
+    'instruments-tell-two-sizes': {
+      says: '{measured}: Zwei Messmittel zeigen zwei Maße, {lowMm} ({instrument}) und {highMm} ({otherInstrument}). Das Maß gilt als so unsicher, dass beide darin Platz haben.',
+      todo: 'Beide an einem Endmaß oder am Ring eines neuen Lagers prüfen und mit dem richtigen noch einmal messen.',
+    },
     'bore-not-measured': {
       says: 'Die Bohrung ist nicht gemessen. Ein Ring mit der Aufschrift {outsideMm} braucht eine Bohrung zwischen {boreFromMm} und {boreUpToMm}.',
       todo: 'Die Bohrung in drei Richtungen messen, nahe der Mündung und nahe dem inneren Ende. Eine Innenmessschraube entscheidet; ein Messschieber verrät ein falsches Maß.',
@@ -161,7 +177,7 @@ export const germanSealWords: SameWords<typeof sealWords> = {
     'fluid-suits-rubber': { says: '{lipMaterial} verträgt {fluid}.' },
     'fluid-temperature-missing': { says: 'Die Temperatur des Mediums ist nicht angegeben.', todo: 'Das Medium oder das Gehäuse neben dem Dichtring nach scharfem Lauf messen.' },
     'temperature-not-in-table': { says: 'Keine vorliegende Tabelle gibt die Gebrauchstemperatur von {lipMaterial} an.', todo: 'Den Hersteller des Dichtrings fragen.' },
-    'temperature-over-working-limit': { says: 'Das Medium erreicht {fluidTemperatureC}; {lipMaterial} arbeitet bis {limitC}.', todo: 'Einen Werkstoff nehmen, der die Wärme verträgt (ACM, VMQ oder FKM, je nach Medium).' },
+    'temperature-over-working-limit': { says: 'Das Medium erreicht {fluidTemperatureC}; {lipMaterial} arbeitet bis {limitC}.', todo: 'Einen Werkstoff nehmen, der die Wärme und das Medium verträgt.' },
     'temperature-over-fluid-limit': { says: 'Das Medium erreicht {fluidTemperatureC}; für {lipMaterial} in {fluid} wird üblicherweise {limitC} angegeben.', todo: 'Mit kürzerer Lebensdauer rechnen oder einen Werkstoff nehmen, der mehr verträgt.' },
     'temperature-within': { says: 'Das Medium erreicht {fluidTemperatureC}; {lipMaterial} arbeitet bis {limitC}.' },
     'lip-likely-over-rubber-limit': { says: 'Die Lippe selbst läuft bei etwa {lipLowC} bis {lipHighC}; {lipMaterial} verträgt {limitC}.', todo: 'Einen Werkstoff nehmen, der die Wärme verträgt.' },
@@ -198,6 +214,7 @@ export const germanSealWords: SameWords<typeof sealWords> = {
     'bore-mouth-takes-seal': { says: 'Die Mündung der Bohrung ({mouthMm}) nimmt den größten Ring ({sealMostMm}) auf.' },
     'bore-mouth-too-tight': { says: 'Die Mündung der Bohrung ({mouthMm}) ist kleiner, als der Ring sein kann ({sealMostMm}): Er kann beim Ansetzen abscheren oder verkanten.', todo: 'Die Kante von Hand gratfrei brechen; üblich sind {chamferLowMm} Länge. Späne fernhalten.' },
     'bore-too-shallow': { says: 'Die Bohrung ist {depthMm} tief; der Ring ist {widthMm} breit und geht nicht bis dorthin, wo er enden soll.', todo: 'Ein schmalerer Ring gleicher Durchmesser, oder einer, der überstehen darf.' },
+    'bore-shorter-than-seal': { says: 'Die Bohrung ist {depthMm} tief und innen offen; der Ring ist {widthMm} breit und steht dort um {outMm} vor. Es zählt, wie viel von ihm greift.' },
     'bore-depth-tight': { says: 'Die Bohrung ({depthMm}) lässt {spareMm} hinter dem Ring; verlangt sind {leastSpareMm}.' },
     'bore-deep-enough': { says: 'Die Bohrung ist tief genug: {depthMm} bei einer Breite von {widthMm}.' },
     'runout-over': { says: 'Der Rundlauf der Welle weicht um {runoutMm} ab; {limitMm} ist die äußerste Grenze.', todo: 'Das Lager ansehen, bevor der Dichtring beschuldigt wird.' },

@@ -1,5 +1,5 @@
 import type { BearingSeatOutput } from '@seatwright/core/bearing';
-import { measuredSize } from '@seatwright/core/measure';
+import { trustedSize, type MeasuredSize } from '@seatwright/core/measure';
 import { CalculationError } from '@seatwright/core/result';
 import type { ElementWords } from '../../words/element-words.js';
 import type { GapMarks, GapSide } from '../../section/internal/gap-marks.js';
@@ -26,9 +26,10 @@ export function seatMarksOf(where: 'shaft' | 'housing', bearing: SectionBearing 
   };
 }
 
-function readSeat(where: 'shaft' | 'housing', { shaftReadings, housingReadings, instruments }: SectionBearing): ReturnType<typeof measuredSize> {
+function readSeat(where: 'shaft' | 'housing', { shaftReadings, housingReadings, instruments }: SectionBearing): MeasuredSize | null {
   try {
-    return measuredSize((where === 'shaft' ? shaftReadings : housingReadings) ?? [], where === 'shaft' ? 'outside' : 'inside', instruments);
+    const path = `${where}Readings`;
+    return trustedSize((where === 'shaft' ? shaftReadings : housingReadings) ?? [], where === 'shaft' ? 'outside' : 'inside', { measured: `measured-${where}-seat`, path }, instruments).size;
   } catch (error) {
     if (error instanceof CalculationError) return null;
     throw error;

@@ -63,6 +63,7 @@ const room: Check = ({ situation }) => {
   const spareMm = snapMm(bore.depthMm - seal.widthMm - seatDepthMm);
   const numbers = { depthMm: bore.depthMm, widthMm: seal.widthMm, spareMm };
   const { low: leastSpareMm, source: rule } = sealLimit('bore-spare-depth', 'Mm');
+  if (numbers.spareMm < 0 && bore.innerEnd === 'open') return { findings: [supporting('bore-shorter-than-seal', 'note', { ...numbers, outMm: -spareMm }, plainGeometry)] };
   if (numbers.spareMm < 0) return { findings: [deciding('bore-too-shallow', 'care', numbers, plainGeometry)] };
   if (numbers.spareMm < leastSpareMm && seat?.kind !== 'flush') return { findings: [supporting('bore-depth-tight', 'note', { ...numbers, leastSpareMm }, rule)] };
   return { findings: [supporting('bore-deep-enough', 'good', numbers, rule)] };

@@ -14,15 +14,18 @@ import { pressFitAllowanceOf } from '../../press-fit-allowance.js';
 export const outsideFit: Check = ({ situation, sizes, set }) => {
   const { seal } = situation;
   const { bore, sealOutside } = sizes;
+  const doubts = [...sizes.doubts.sealOutside, ...sizes.doubts.bore];
   if (sealOutside === null) {
-    return { findings: [deciding('outside-no-allowance', 'unknown', { outsideMm: seal.outsideMm }, plainGeometry, 'seal.outsideReadings')] };
+    return { findings: [...doubts, deciding('outside-no-allowance', 'unknown', { outsideMm: seal.outsideMm }, plainGeometry, 'seal.outsideReadings')] };
   }
   const allowance = pressFitAllowanceOf(set, seal.construction, seal.outsideMm);
   const leastUsefulMm = allowance.allowanceMinMm - boreBandOf(set, seal.outsideMm).upperMm;
   const boreUpToMm = sealOutside.leastMm - leastUsefulMm;
   if (bore === null) {
+    if (sizes.doubts.bore.length > 0) return { findings: doubts };
     return {
       findings: [
+        ...doubts,
         deciding('bore-not-measured', 'unknown', { outsideMm: seal.outsideMm, boreFromMm: sealOutside.mostMm - allowance.allowanceMaxMm, boreUpToMm }, allowance.source, 'bore.readings'),
       ],
     };
@@ -32,6 +35,7 @@ export const outsideFit: Check = ({ situation, sizes, set }) => {
   if (Math.abs(boreMm - seal.outsideMm) > halfStandardStepMm) {
     return {
       findings: [
+        ...doubts,
         deciding('bore-is-another-size', 'bad', { boreMm, outsideMm: seal.outsideMm, nearestMm: nearestStandardMm('outsideMm', boreMm) }, standardSizeSource),
       ],
     };
@@ -47,7 +51,7 @@ export const outsideFit: Check = ({ situation, sizes, set }) => {
     boreUpToMm,
     instrument: bore.instrument.name,
   };
-  const findings: Finding[] = [holdFinding(numbers, leastAt(boreMm - uncertaintyMm), allowance.source)];
+  const findings: Finding[] = [...doubts, holdFinding(numbers, leastAt(boreMm - uncertaintyMm), allowance.source)];
   const mostMm = sealOutside.mostMm - boreMm;
   if (mostMm > allowance.allowanceMaxMm + uncertaintyMm) {
     findings.push(deciding('outside-tighter-than-standard', 'care', { mostUm: mostMm * 1000, allowanceMaxUm: allowance.allowanceMaxMm * 1000, boreMm }, allowance.source));

@@ -20,7 +20,9 @@ export const shaftSize: Check = ({ situation, sizes, set }) => {
   const { shaft } = sizes;
   const nominalMm = seal.shaftMm;
   const band = shaftBandOf(set, nominalMm);
+  const doubts = sizes.doubts.shaft;
   if (shaft === null) {
+    if (doubts.length > 0) return { findings: doubts };
     return {
       findings: [deciding('shaft-not-measured', 'unknown', { shaftNominalMm: nominalMm, lowerLimitMm: nominalMm + band.lowerMm, upperLimitMm: nominalMm + band.upperMm, band: band.label }, band.source, 'shaft.readings')],
     };
@@ -28,7 +30,7 @@ export const shaftSize: Check = ({ situation, sizes, set }) => {
   const deviationMm = shaft.meanMm - nominalMm;
   if (Math.abs(deviationMm) > halfStandardStepMm) {
     return {
-      findings: [deciding('shaft-is-another-size', 'bad', { shaftMm: shaft.meanMm, shaftNominalMm: nominalMm, deviationUm: deviationMm * 1000, nearestMm: nearestStandardMm('shaftMm', shaft.meanMm) }, standardSizeSource)],
+      findings: [...doubts, deciding('shaft-is-another-size', 'bad', { shaftMm: shaft.meanMm, shaftNominalMm: nominalMm, deviationUm: deviationMm * 1000, nearestMm: nearestStandardMm('shaftMm', shaft.meanMm) }, standardSizeSource)],
     };
   }
   const guard = shaft.expandedUncertaintyMm;
@@ -42,7 +44,7 @@ export const shaftSize: Check = ({ situation, sizes, set }) => {
     band: band.label,
     instrument: shaft.instrument.name,
   };
-  const findings: Finding[] = [];
+  const findings: Finding[] = [...doubts];
   const lip = newLipInterferenceMm(nominalMm);
   const lipSource = source('gb-9877-1-1988', 'page', 'lip interference');
   if (deviationMm - guard >= band.lowerMm && deviationMm + guard <= band.upperMm) findings.push(deciding('shaft-in-band', 'good', numbers, band.source));
