@@ -34,6 +34,16 @@ test('the demo job answers and ends with 0', () => {
   expect(out).toContain('advises; it does not certify');
 });
 
+test('positions of one name each have their sheet when all are asked for', () => {
+  const position = (boreMm: number) => ({ name: 'motor side', bore: { diameterMm: boreMm }, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: boreMm, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] });
+  const twins = file('twins.json', JSON.stringify({ format: 'seatwright', version: 1, machines: [{ name: 'pump', positions: [position(35), position(40)] }] }));
+  const { code, out } = seatwright(['job', twins, '--json']);
+  expect(code).toBe(0);
+  expect(linesOf(out).map(({ output }) => (output?.['parts'] as { name: string }[])[0]?.name)).toEqual(['20 × 35 × 7', '20 × 40 × 7']);
+  expect(linesOf(seatwright(['job', twins, '--json', '--machine', 'Pump']).out)).toHaveLength(2);
+  expect(seatwright(['job', twins, '--position', 'motor side']).err).toMatch(/stands 2 times/u);
+});
+
 test('one position by name; an unknown name lists those there are', () => {
   expect(seatwright(['job', join(samples, 'outboard-two-stroke.json'), '--position', 'crank, drive side']).out).toContain('crank, drive side');
   const { code, err } = seatwright(['job', join(samples, 'outboard-two-stroke.json'), '--position', 'nowhere']);

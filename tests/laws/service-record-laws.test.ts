@@ -192,6 +192,14 @@ test('a meter that goes back is a new one: its hours are added, and a renewal ah
   expect(ahead.findings).toMatchObject([{ code: 'hour-meter-behind-record', severity: 'note', parameters: { meterHours: 1240, recordHours: 1300 } }]);
 });
 
+test('growth over hours is not told across two meters', () => {
+  const meters = [900, 1000, 0, 100, 200];
+  const reset = evenly(2).map((change, i) => ({ ...change, hourMeterHours: meters[i] }));
+  const { boreTrend } = serviceRecord.run({ workshop: withChanges(reset), ...place });
+  expect(boreTrend).toMatchObject({ growthPer100HoursUm: null, leavesLimitEarliestHours: null });
+  expect(boreTrend?.growthPerChangeUm).toBeCloseTo(2, 6);
+});
+
 test('a slip among the readings on record is told, and left out of the growth', () => {
   const slipped = evenly(2).map((change, i) => (i === 2 ? { ...change, boreReadings: [{ instrument: 'inside-micrometer-rod', valuesMm: [35.01, 53.01] }] } : change));
   const { findings, boreTrend, changes } = serviceRecord.run({ workshop: withChanges(slipped), ...place });

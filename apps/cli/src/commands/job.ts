@@ -1,4 +1,4 @@
-import { findPosition, jobSheet, positionsOf, readWorkshopFile } from '@seatwright/core/job';
+import { findPosition, jobSheet, positionsNamed, positionsOf, readWorkshopFile } from '@seatwright/core/job';
 import { jobSheetDocument, styleOf, writeHtml, writeMarkdown, writeText, type Catalogue } from '@seatwright/core/wording';
 import { catalogueOf } from '../internal/languages.js';
 import { readInput } from '../internal/read-input.js';
@@ -31,14 +31,23 @@ export async function job(file: string, options: Options): Promise<void> {
   const content = await readInput(file);
   const { workshop } = readWorkshopFile(content);
   const raw: unknown = JSON.parse(content.startsWith('\uFEFF') ? content.slice(1) : content);
-  const wanted = options.position === undefined && options.machine === undefined ? positionsOf(workshop) : options.position === undefined ? positionsOf(workshop).filter(({ machine }) => machine.name === options.machine) : [findPosition(workshop, options)];
-  if (wanted.length === 0) findPosition(workshop, options);
+  const wanted = options.position === undefined ? positionsNamed(workshop, options) : [findPosition(workshop, options)];
   const style = styleOf(catalogue, workshop.lengthUnit ?? 'mm');
-  for (const { machine, position } of wanted) {
-    const input = { workshop: raw, machine: machine.name, position: position.name, ...(options.asOf === undefined ? {} : { asOfDate: options.asOf }) };
+  for (const found of wanted) {
+    const { machine, position } = found;
+    const isAlone = positionsOf(workshop).every((other) => other.path === found.path || other.machine.name !== machine.name || other.position.name !== position.name);
+    const input = { workshop: isAlone ? raw : withOnly(raw, found.path), machine: machine.name, position: position.name, ...(options.asOf === undefined ? {} : { asOfDate: options.asOf }) };
     const output = jobSheet.run(input);
     const working = options.explain === true ? jobSheet.explain(input, output) : undefined;
     if (options.json === true) process.stdout.write(`${answerJson(output, working)}\n`);
     else process.stdout.write(write(jobSheetDocument(output, catalogue, style), catalogue) + (working === undefined ? '' : workingText(working, catalogue)) + (wanted.length > 1 ? '\n\n' : ''));
   }
+}
+
+/** The file with one position alone: where several are called the same, each still has its sheet. */
+function withOnly(raw: unknown, path: string): unknown {
+  const [m = 0, p = 0] = [...path.matchAll(/\d+/gu)].map(([digits]) => Number(digits));
+  const file = raw as { readonly machines: readonly { readonly positions: readonly unknown[] }[] };
+  const machine = file.machines[m];
+  return { ...file, machines: [{ ...machine, positions: [machine?.positions[p]] }] };
 }

@@ -1,6 +1,6 @@
 import { defineCalculation, type WorkingStep } from '../result/index.js';
 import { practiceValue } from './internal/bearing-practice.js';
-import { seatProblem } from './internal/seat-parts.js';
+import { seatProblem, withHousingMaterial } from './internal/seat-parts.js';
 import { inputField, outputField } from './internal/bearing-fitting-fields.js';
 import { handbook, planFitting, pressingMpa } from './internal/plan-fitting.js';
 
@@ -22,7 +22,7 @@ export const bearingFitting = defineCalculation({
   output: outputField,
   compute: planFitting,
   explain(input, output): readonly WorkingStep[] {
-    const problem = seatProblem(input);
+    const problem = seatProblem(withHousingMaterial(input));
     return output.ways.flatMap(({ seat, mostInterferenceUm, noGapC, pushForceN }): readonly WorkingStep[] => {
       const part = seat === 'shaft' ? problem.shaft : problem.housing;
       if (part === null || mostInterferenceUm <= 0) return [];

@@ -1,7 +1,7 @@
 import { defineCalculation, type WorkingStep } from '../result/index.js';
 import { practiceValue } from './internal/bearing-practice.js';
 import { coldPressureMpa, interferenceOf } from './internal/race-change.js';
-import { seatProblem } from './internal/seat-parts.js';
+import { seatProblem, withHousingMaterial } from './internal/seat-parts.js';
 import { inputField, outputField } from './internal/bearing-removal-fields.js';
 import { planRemoval } from './internal/plan-removal.js';
 
@@ -21,7 +21,7 @@ export const bearingRemoval = defineCalculation({
   output: outputField,
   compute: planRemoval,
   explain(input, output): readonly WorkingStep[] {
-    const problem = seatProblem(input);
+    const problem = seatProblem(withHousingMaterial(input));
     const mu = practiceValue('friction-pulling-ring', 'Coefficient');
     return output.seats.flatMap(({ seat, pullForceN }): readonly WorkingStep[] => {
       const part = seat === 'shaft' ? problem.shaft : problem.housing;

@@ -2,7 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { expectWorkingHolds } from '../../../../tests/laws/internal/evaluate-working.js';
 import { seatClasses } from '../tables/generated/seat-classes.js';
 import { zoneOfClass } from '../tolerance/index.js';
+import { bearingFitting } from './bearing-fitting.js';
+import { bearingRemoval } from './bearing-removal.js';
 import { bearingSeat } from './bearing-seat.js';
+import { seatRepair } from './seat-repair.js';
 import type { BearingSeatInput } from './internal/bearing-seat-fields.js';
 
 /*
@@ -24,11 +27,38 @@ describe('what is not given', () => {
     expect(told({}).map(({ code }) => code)).not.toContain('shaft-seat-not-given');
   });
 
+  test('without the material of the housing its seat is judged as cast iron, and cannot be told; work with heat is not planned', () => {
+    const bare: Partial<BearingSeatInput> = { housingMaterial: undefined };
+    expect(find('housing-material-not-given', bare)).toMatchObject({ severity: 'unknown', role: 'deciding', missing: 'housingMaterial' });
+    expect(told({}).map(({ code }) => code)).not.toContain('housing-material-not-given');
+    expect(told({ ...bare, housingClass: undefined }).map(({ code }) => code)).not.toContain('housing-material-not-given');
+    const asIron = bearingSeat.compute({ ...usual, housingMaterial: 'gjl250' });
+    expect(bearingSeat.compute({ ...usual, ...bare })).toMatchObject({ verdict: 'cannot tell', housingSeat: asIron.housingSeat });
+    const { housingMaterial: _, ...input } = usual;
+    for (const plan of [bearingFitting, bearingRemoval]) expect(() => plan.run(input)).toThrow(/housingMaterial: missing/u);
+    expect(() => seatRepair.run({ ...input, seat: 'housing' })).toThrow(/housingMaterial: missing/u);
+    expect(seatRepair.run({ ...input, seat: 'shaft' }).options.length).toBeGreaterThan(0);
+  });
+
+  test('readings that contradict each other are asked for anew', () => {
+    const slipped: Partial<BearingSeatInput> = { shaftClass: undefined, shaftReadings: [{ instrument: 'outside-micrometer', valuesMm: [17.005, 1.7005] }] };
+    expect(find('readings-contradict', slipped)).toMatchObject({ severity: 'unknown', missing: 'shaftReadings', parameters: { measured: 'measured-shaft-seat', lowMm: 1.7005, highMm: 17.005 } });
+    expect(told(slipped).map(({ code }) => code)).not.toContain('shaft-seat-not-given');
+    const bored: Partial<BearingSeatInput> = { housingClass: undefined, housingReadings: [{ instrument: 'inside-micrometer-rod', valuesMm: [40.01, 41.5] }] };
+    expect(find('readings-contradict', bored)).toMatchObject({ missing: 'housingReadings', parameters: { measured: 'measured-housing-seat' } });
+    expect(told(bored).map(({ code }) => code)).not.toContain('housing-seat-not-given');
+  });
+
   test('beyond the table of clearances the fits are judged all the same', () => {
     const large: Partial<BearingSeatInput> = { designation: undefined, boreMm: 260, outsideMm: 400, widthMm: 65 };
     expect(find('clearance-not-listed', large)?.parameters).toEqual({ boreMm: 260 });
     expect(told({}).map(({ code }) => code)).not.toContain('clearance-not-listed');
   });
+});
+
+// The Tribology Handbook: NBR works up to 100 °C.
+test.each([['6203-2RS', 100, false], ['6203-2RS', 101, true], ['6203-RS', 101, true], ['6203-ZZ', 120, false], ['6203', 120, false]])('rubber seals that run too hot: %s at %d °C, %s', (designation, temperatureC, isTold) => {
+  expect(find('bearing-seals-run-hot', { designation, temperatureC })).toEqual(isTold ? expect.objectContaining({ severity: 'care', parameters: { runningC: temperatureC, limitC: 100 } }) : undefined);
 });
 
 describe('the inner ring, on which the load turns', () => {
@@ -51,6 +81,18 @@ describe('the inner ring, on which the load turns', () => {
     expect(find('inner-ring-creeps', { shaftClass: 'f6' })?.parameters).toEqual({ leastUm: -27, mostUm: -8, gapUm: 27 });
     expect(find('inner-ring-very-tight', { shaftClass: 'k6' })?.parameters).toEqual({ mostUm: 20, usualUm: 17 });
     expect(find('inner-ring-may-slide', { shaftClass: 'h6', innerRingLoad: 'stationary' })?.parameters).toEqual({ gapUm: 11, runningC: 20 });
+  });
+
+  test('stretched more than usual it may crack; stretched twice as much by the loosest pair it is the wrong shaft', () => {
+    const measured = (mm: number) => ({ shaftClass: undefined, shaftReadings: [{ instrument: 'outside-micrometer', valuesMm: [mm] }] });
+    const at = (mm: number) => told(measured(mm)).filter(({ code }) => code.startsWith('ring-stress')).map(({ code, severity, role }) => `${code} ${severity} ${role}`);
+    expect(at(16.99)).toEqual([]);
+    expect(at(17.02)).toEqual(['ring-stress-high care supporting']);
+    expect(at(17.08)).toEqual(['ring-stress-far-too-high bad deciding']);
+    const { parameters } = find('ring-stress-far-too-high', measured(17.08)) ?? {};
+    expect(parameters?.['usualMpa']).toBe(127);
+    expect(parameters?.['lowMpa']).toBeGreaterThan(254);
+    expect(parameters?.['highMpa']).toBeGreaterThan(Number(parameters?.['lowMpa']));
   });
 
   test('a hollow shaft gives: from half the bore on', () => {

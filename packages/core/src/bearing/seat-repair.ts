@@ -1,5 +1,5 @@
 import { defineCalculation, type WorkingStep } from '../result/index.js';
-import { seatProblem } from './internal/seat-parts.js';
+import { seatProblem, withHousingMaterial } from './internal/seat-parts.js';
 import { inputField, outputField } from './internal/seat-repair-fields.js';
 import { repairSeat } from './internal/repair-seat.js';
 
@@ -19,7 +19,7 @@ export const seatRepair = defineCalculation({
   output: outputField,
   compute: repairSeat,
   explain(input, output): readonly WorkingStep[] {
-    const problem = seatProblem(input);
+    const problem = seatProblem(input.seat === 'housing' ? withHousingMaterial(input) : input);
     const part = input.seat === 'shaft' ? problem.shaft : problem.housing;
     if (part === null) return [];
     const [inner, outer] = part.where === 'shaft' ? [part.seat, part.ring] : [part.ring, part.seat];

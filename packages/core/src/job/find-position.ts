@@ -17,16 +17,26 @@ export function positionsOf(workshop: WorkshopFile): readonly FoundPosition[] {
 }
 
 /**
- * The position of that name; the only one when no name is given.
+ * Every position of a machine, or of all machines when none is named. Where no name is written so, capitals and spaces around it do not count.
+ * @throws CalculationError invalid-input (no such machine), naming those there are
+ * @example positionsNamed(readWorkshop({ format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', positions: [{ name: 'drive side', parts: [{ kind: 'bearing', designation: '6203' }] }] }] }).workshop, { machine: 'bilge pump' }).length // 1
+ */
+export function positionsNamed(workshop: WorkshopFile, wanted: { readonly machine?: string | undefined }): readonly FoundPosition[] {
+  const all = named(positionsOf(workshop), wanted.machine, ({ machine }) => machine.name);
+  if (wanted.machine !== undefined && all.length === 0) {
+    throw invalidInput('machine', wanted.machine, `one of ${quoted(workshop.machines.map((machine) => machine.name))}`, `no such machine; there are ${quoted(workshop.machines.map((machine) => machine.name))}`);
+  }
+  return all;
+}
+
+/**
+ * The position of that name; the only one when no name is given. Where no name is written so, capitals and spaces around it do not count.
  * @throws CalculationError invalid-input (no such position, or several and none named), naming those there are
  * @example findPosition(readWorkshop({ format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', hourMeterHours: 120, positions: [{ name: 'drive side', serviceIntervalHours: 100, parts: [{ kind: 'seal', shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }] }] }] }).workshop, { machine: 'Bilge pump' }).path // 'machines[0].positions[0]'
  */
 export function findPosition(workshop: WorkshopFile, wanted: { readonly machine?: string | undefined; readonly position?: string | undefined }): FoundPosition {
-  const all = positionsOf(workshop).filter((found) => wanted.machine === undefined || found.machine.name === wanted.machine);
-  if (wanted.machine !== undefined && all.length === 0) {
-    throw invalidInput('machine', wanted.machine, `one of ${quoted(workshop.machines.map((machine) => machine.name))}`, `no such machine; there are ${quoted(workshop.machines.map((machine) => machine.name))}`);
-  }
-  const matching = wanted.position === undefined ? all : all.filter((found) => found.position.name === wanted.position);
+  const all = positionsNamed(workshop, wanted);
+  const matching = named(all, wanted.position, ({ position }) => position.name);
   const [first] = matching;
   const names = quoted(all.map((found) => found.position.name));
   if (first === undefined) throw invalidInput('position', wanted.position, `one of ${names}`, `no such position; there are ${names}`);
@@ -35,10 +45,25 @@ export function findPosition(workshop: WorkshopFile, wanted: { readonly machine?
       path: 'position',
       received: wanted.position ?? null,
       allowed: names,
-      message: wanted.position === undefined ? `position: the file has several; name one of ${names}` : `position: several machines have ${quoted([wanted.position])}; name the machine too`,
+      message: ambiguity(matching, wanted, names),
     });
   }
   return first;
+}
+
+/** Those of that name: written just so, or, where none is, alike but for capitals and spaces around it. */
+function named(all: readonly FoundPosition[], name: string | undefined, nameOf: (found: FoundPosition) => string): readonly FoundPosition[] {
+  if (name === undefined) return all;
+  const exact = all.filter((found) => nameOf(found) === name);
+  const plain = (text: string) => text.trim().toLowerCase();
+  return exact.length > 0 ? exact : all.filter((found) => plain(nameOf(found)) === plain(name));
+}
+
+function ambiguity(matching: readonly FoundPosition[], { machine, position }: { readonly machine?: string | undefined; readonly position?: string | undefined }, names: string): string {
+  if (position === undefined) return `position: the file has several; name one of ${names}`;
+  const machines = new Set(matching.map((found) => found.machine.name));
+  if (machines.size > 1 && machine === undefined) return `position: several machines have ${quoted([position])}; name the machine too, one of ${quoted([...machines])}`;
+  return `position: ${quoted([position])} stands ${matching.length} times under ${quoted([...machines])}; give each a name of its own`;
 }
 
 function quoted(names: readonly string[]): string {

@@ -160,3 +160,17 @@ test('a slip among the readings leaves the rest of the sheet whole', () => {
   expect(parts[0]).toMatchObject({ check: { shaft: null }, seating: { verdict: 'suits with care' } });
   expect(parts[0]?.findings.map(({ code }) => code)).not.toContain('could-not-compute');
 });
+
+test('a bearing whose housing is of nobody knows what: its seats are judged, its work is left open, and the material is asked for', () => {
+  const part = { kind: 'bearing', designation: '6203', shaftClass: 'k5', housingClass: 'H7' };
+  const of = (more: object, place: object = {}) => jobSheet.run({ workshop: { format: 'seatwright', version: 1, machines: [{ name: 'pump', positions: [{ name: 'motor side', parts: [{ ...part, ...more }], ...place }] }] } });
+  const bare = of({});
+  expect(bare.parts[0]).toMatchObject({ verdict: 'cannot tell', fitting: null, removal: null, seat: { boreMm: 17 } });
+  expect(bare.parts[0]?.findings.find(({ code }) => code === 'housing-material-not-given')?.missing).toBe('bore.material');
+  expect(bare.parts[0]?.findings.map(({ code }) => code)).not.toContain('could-not-compute');
+  // Its own material goes before that of the position.
+  const inserted = of({ housingMaterial: 'gjl250', shaftMaterial: 'ss304' }, { bore: { material: 'al-a380' }, shaft: { material: 'steel-c45' } });
+  expect(inserted.parts[0]).toMatchObject({ situation: { housingMaterial: 'gjl250', shaftMaterial: 'ss304' } });
+  expect(inserted.fileFindings).toEqual([]);
+  expect(of({}, { bore: { material: 'al-a380' } }).parts[0]).toMatchObject({ situation: { housingMaterial: 'al-a380' } });
+});

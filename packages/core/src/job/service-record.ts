@@ -6,7 +6,7 @@ import { dateField, dayNumberOf } from './calendar-day.js';
 import { findPosition, type FoundPosition } from './find-position.js';
 import { boreTrendField, boreTrendOf, type BoreTrend } from './internal/bore-trend.js';
 import { dueReasons, earliestDue, type Due } from './internal/earliest-due.js';
-import { hoursOnRecord, meterFindings, presentMeterFrom, twiceFindings } from './internal/hours-on-record.js';
+import { hoursOnRecord, isOneMeter, meterFindings, twiceFindings } from './internal/hours-on-record.js';
 import { changeAfter } from './internal/last-renewal.js';
 import { medianOf } from './internal/theil-sen.js';
 import { nextDue } from './next-due.js';
@@ -163,8 +163,8 @@ function trendOf(workshop: WorkshopFile, position: Position, changes: readonly E
   const part = sealOf(position);
   const limitMm = part === null ? null : largestUsefulBoreMm(situationOf(workshop, position, part));
   if (limitMm === null) return null;
-  const fromIndex = presentMeterFrom(changes);
-  const measured = changes.flatMap(({ boreMm, hourMeterHours }, i) => (boreMm === null ? [] : [{ i, boreMm, hourMeterHours: i < fromIndex ? null : hourMeterHours }]));
+  const hasHours = isOneMeter(changes);
+  const measured = changes.flatMap(({ boreMm, hourMeterHours }, i) => (boreMm === null ? [] : [{ i, boreMm, hourMeterHours: hasHours ? hourMeterHours : null }]));
   const intervalHours = medianIntervalOf(changes);
   return boreTrendOf(measured, limitMm, { changeCount: aheadCount, hours: intervalHours === null ? null : intervalHours * aheadCount });
 }

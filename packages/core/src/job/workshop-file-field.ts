@@ -40,6 +40,8 @@ export const bearingPartField = z.strictObject({
   shaftReadings: bearingFittingShape.shaftReadings,
   housingClass: bearingFittingShape.housingClass,
   housingReadings: bearingFittingShape.housingReadings,
+  shaftMaterial: z.optional(textField({ label: 'shaft material', help: 'where it is not that of the shaft of the position', typical: 'steel-c45' })),
+  housingMaterial: z.optional(textField({ label: 'housing material', help: 'where it is not that of the bore of the position', typical: 'al-a380' })),
   shaftBoreMm: bearingFittingShape.shaftBoreMm,
   housingOutsideMm: bearingFittingShape.housingOutsideMm,
   seatFinish: bearingFittingShape.seatFinish,

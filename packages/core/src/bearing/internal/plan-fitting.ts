@@ -5,7 +5,7 @@ import { benchTimeS } from './bench-time.js';
 import { closureOf, heatLimitC } from './heat-limit.js';
 import { coldPressureMpa, interferenceOf } from './race-change.js';
 import { ringsApart } from './rings-apart.js';
-import { seatProblem, type SeatPart, type SeatProblem } from './seat-parts.js';
+import { seatProblem, withHousingMaterial, type SeatPart, type SeatProblem } from './seat-parts.js';
 import type { BearingFittingInput, BearingFittingOutput } from './bearing-fitting-fields.js';
 
 type Way = BearingFittingOutput['ways'][number];
@@ -18,7 +18,7 @@ export const handbook = source('bearing-handbook-reprints', 'page', 'mounting');
  * @example planFitting({ designation: '6203', shaftClass: 'k5', housingClass: 'H7', housingMaterial: 'al-a380' }).pushThrough // 'inner ring'
  */
 export function planFitting(input: BearingFittingInput): BearingFittingOutput {
-  const problem = seatProblem(input);
+  const problem = seatProblem(withHousingMaterial(input));
   const seats = [problem.shaft, problem.housing].filter((part) => part !== null);
   const ways = seats.map((part) => wayOf(problem, part, input));
   const tight = (where: 'shaft' | 'housing') => ways.find((way) => way.seat === where)?.way !== 'slides' && ways.some((way) => way.seat === where);

@@ -3,7 +3,7 @@ import { practiceValue } from './bearing-practice.js';
 import { heatLimitC } from './heat-limit.js';
 import { coldPressureMpa, interferenceOf } from './race-change.js';
 import { ringsApart } from './rings-apart.js';
-import { seatProblem, type SeatPart, type SeatProblem } from './seat-parts.js';
+import { seatProblem, withHousingMaterial, type SeatPart, type SeatProblem } from './seat-parts.js';
 import type { BearingRemovalInput, BearingRemovalOutput } from './bearing-removal-fields.js';
 
 const handbook = source('bearing-handbook-reprints', 'page', 'press-in and pull-off force');
@@ -14,7 +14,7 @@ const handbook = source('bearing-handbook-reprints', 'page', 'press-in and pull-
  * @example planRemoval({ designation: '6203', shaftClass: 'k5', housingClass: 'H7', housingMaterial: 'al-a380' }).pullBy // 'inner ring'
  */
 export function planRemoval(input: BearingRemovalInput): BearingRemovalOutput {
-  const problem = seatProblem(input);
+  const problem = seatProblem(withHousingMaterial(input));
   const seats = [problem.shaft, problem.housing].filter((part) => part !== null).map((part) => seatOf(problem, part, input));
   const tight = (where: 'shaft' | 'housing') => seats.some(({ seat, isTight }) => seat === where && isTight);
   const pullBy = tight('shaft') && tight('housing') ? 'both rings' : tight('shaft') ? 'inner ring' : tight('housing') ? 'outer ring' : 'either';

@@ -20,7 +20,7 @@ const onOneSide = ['RS', 'Z'];
 const shared = /2RS|RS|ZZ|2Z|Z|C[02345N]|NR|N/gu;
 const onlyShared = new RegExp(`^(?:${shared.source})+$`, 'u');
 
-const understood = 'a basic designation such as 6203 or NU 205, and suffixes such as 2RS C3';
+const understood = 'a basic designation such as 6203 or NU 205, and suffixes such as 2RS C3; of any other bearing enter bore, outside and width';
 
 /** Reads `6203-2RS C3` and `6203-2RSC3`: digits first, then suffixes, parted or run together. Throws `CalculationError` invalid-input. */
 export function readSuffixes(designation: string): ReadDesignation {

@@ -3,7 +3,7 @@ import { partDeviations } from '../../tolerance/index.js';
 import { CalculationError, contradiction, deciding, plainGeometry, plainMechanics, source, supporting, verdictOf, verdicts, type Finding } from '../../result/index.js';
 import { practiceValue } from './bearing-practice.js';
 import { interferenceOf } from './race-change.js';
-import { seatProblem, type SeatPart, type SeatProblem } from './seat-parts.js';
+import { seatProblem, withHousingMaterial, type SeatPart, type SeatProblem } from './seat-parts.js';
 import type { SeatRepairInput, SeatRepairOutput } from './seat-repair-fields.js';
 
 type Option = SeatRepairOutput['options'][number];
@@ -14,7 +14,7 @@ type Option = SeatRepairOutput['options'][number];
  * @example repairSeat({ designation: '6203', housingClass: 'H9', housingMaterial: 'al-a380', shaftClass: 'k5', seat: 'housing', temperatureC: 80 }).seat // 'housing'
  */
 export function repairSeat(input: SeatRepairInput): SeatRepairOutput {
-  const problem = seatProblem(input);
+  const problem = seatProblem(input.seat === 'housing' ? withHousingMaterial(input) : input);
   const part = input.seat === 'shaft' ? problem.shaft : problem.housing;
   if (part === null) throw contradiction(['seat', `${input.seat}Readings`], `the ${input.seat} seat was not given: its readings say how loose it is`);
   const { leastUm, mostUm } = interferenceOf(part);

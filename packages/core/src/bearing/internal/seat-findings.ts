@@ -19,6 +19,7 @@ export function seatFindings(problem: SeatProblem, input: BearingSeatInput, outc
     ...doubts.housing,
     ...(housing === null || outcome.housingSeat === null ? doubts.housing.length > 0 ? [] : [deciding('housing-seat-not-given', 'unknown', { outsideMm: problem.rings.outsideMm }, fits, 'housingReadings')] : ofSeat(problem, housing, outcome.housingSeat, problem.outerLoad, input)),
     ...ofClearance(problem, outcome),
+    ...ofSeals(problem),
     ...(outcome.axialGrowthUm === null ? [] : [supporting('case-grows-along', 'note', { lowGrowthUm: outcome.axialGrowthUm.low, highGrowthUm: outcome.axialGrowthUm.high }, iso1)]),
   ];
 }
@@ -49,7 +50,9 @@ function ofSeat(problem: SeatProblem, part: SeatPart, seat: SeatResult, load: Ri
     findings.push(deciding(`${ring}-ring-may-creep`, part.isMeasured ? 'care' : 'unknown', numbers, fits, part.isMeasured ? undefined : `${part.where}Readings`));
   }
   const stress = practiceValue('ring-stress-usual', 'Mpa');
-  if (seat.ringHoopStressMpa.high > stress.low) findings.push(supporting('ring-stress-high', 'care', { stressMpa: seat.ringHoopStressMpa.high, usualMpa: stress.low }, stress.source));
+  // Where even the loosest pair stretches the ring to twice what is usual, it is the wrong size, not a tight fit.
+  if (seat.ringHoopStressMpa.low > 2 * stress.low) findings.push(deciding('ring-stress-far-too-high', 'bad', { lowMpa: seat.ringHoopStressMpa.low, highMpa: seat.ringHoopStressMpa.high, usualMpa: stress.low }, stress.source));
+  else if (seat.ringHoopStressMpa.high > stress.low) findings.push(supporting('ring-stress-high', 'care', { stressMpa: seat.ringHoopStressMpa.high, usualMpa: stress.low }, stress.source));
   const share = practiceValue('interference-usual', 'Factor');
   if (mostUm > share.low * part.nominalMm * 1000) findings.push(supporting(`${ring}-ring-very-tight`, 'care', { mostUm, usualUm: share.low * part.nominalMm * 1000 }, share.source));
   if (isInner && problem.shaftBoreMm > problem.rings.boreMm / 2) findings.push(supporting('hollow-shaft-gives', 'note', { shaftBoreMm: problem.shaftBoreMm }, source('bearing-handbook-reprints', 'page', 'radial clearance standard')));
@@ -83,6 +86,13 @@ function beyondTheLoosest({ where, nominalMm, ring: deviations }: SeatPart, { at
   const limitUm = where === 'housing' ? zone.upperLimitDeviationUm - deviations.low : deviations.high - zone.lowerLimitDeviationUm;
   if (-at20C.probableInterferenceUm <= limitUm) return null;
   return deciding(`${ring}-ring-seat-worn`, -at20C.mostInterferenceUm > limitUm ? 'bad' : 'care', { lowUm: Math.max(0, -at20C.mostInterferenceUm), highUm: -at20C.leastInterferenceUm, limitUm, toleranceClass }, by);
+}
+
+/** Rubber seals of a bearing are of NBR unless the maker says otherwise. */
+function ofSeals({ hasRubberSeals, running }: SeatProblem): readonly Finding[] {
+  const limit = practiceValue('seals-working-limit', 'C');
+  const runningC = Math.max(...running.map(({ outerC }) => outerC));
+  return hasRubberSeals && runningC > limit.low ? [deciding('bearing-seals-run-hot', 'care', { runningC, limitC: limit.low }, limit.source)] : [];
 }
 
 function ofClearance(problem: SeatProblem, { runningClearanceUm: running, coldClearanceUm: cold, preloadProbability }: Outcome): readonly Finding[] {

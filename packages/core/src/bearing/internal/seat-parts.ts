@@ -1,6 +1,6 @@
 import { partMaterial, type Material, type OwnMaterial, type PartMaterial } from '../../material/index.js';
 import { trustedSize } from '../../measure/index.js';
-import { CalculationError, invalidInput, readWithin, source, type Assumption, type Finding, type SourceReference, type Span } from '../../result/index.js';
+import { CalculationError, deciding, invalidInput, readWithin, source, type Assumption, type Finding, type SourceReference, type Span } from '../../result/index.js';
 import { partDeviations } from '../../tolerance/index.js';
 import { bearingSize, ringDeviations, unmountedClearance } from './bearing-table.js';
 import { ringsOf, type BearingRings } from './bearing-rings.js';
@@ -8,10 +8,11 @@ import { practiceValue } from './bearing-practice.js';
 import type { BearingSeatInput, RingLoad } from './bearing-seat-fields.js';
 import { readSuffixes } from './read-suffixes.js';
 
-const usualMaterial = { shaft: 'steel-c45', ring: 'steel-100cr6' } as const;
+const usualMaterial = { shaft: 'steel-c45', ring: 'steel-100cr6', housing: 'gjl250' } as const;
 /** Wall that counts as thick: the housing is this many times as wide as the seat. */
 const thickWallRatio = 10;
 const referenceC = 20;
+const housingMaterialSource = source('plain-mechanics', 'computed');
 
 /** One seat with the ring on it: deviations from the nominal diameter [µm], materials, smoothing. */
 export interface SeatPart {
@@ -42,6 +43,8 @@ export interface Temperatures {
 
 export interface SeatProblem {
   readonly designation: string | null;
+  /** By its suffix; shields rub on nothing. */
+  readonly hasRubberSeals: boolean;
   readonly dimensionsSource: SourceReference | null;
   readonly rings: BearingRings;
   readonly shaft: SeatPart | null;
@@ -84,9 +87,10 @@ export function seatProblem(input: BearingSeatInput): SeatProblem {
     const { seat, doubts: found } = seatDeviations(input, where, nominalMm);
     doubts[where] = found;
     if (seat === null) return null;
+    if (where === 'housing' && input.housingMaterial === undefined) doubts.housing = [...found, deciding('housing-material-not-given', 'unknown', {}, housingMaterialSource, 'housingMaterial')];
     const { low, high, source: ringSource } = ringDeviations(where === 'shaft' ? 'inner' : 'outer', toleranceClass, nominalMm);
-    const given = { seat: where === 'shaft' ? (input.shaftMaterial ?? usualMaterial.shaft) : housingMaterialOf(input), ring: input.ringMaterial ?? usualMaterial.ring };
-    const seatMaterial = where === 'shaft' ? materialOr(input, 'shaftMaterial', usualMaterial.shaft, assumptions, 'shaft-of-steel') : partMaterial(given.seat, input.materials, 'housingMaterial');
+    const given = { seat: where === 'shaft' ? (input.shaftMaterial ?? usualMaterial.shaft) : (input.housingMaterial ?? usualMaterial.housing), ring: input.ringMaterial ?? usualMaterial.ring };
+    const seatMaterial = where === 'shaft' ? materialOr(input, 'shaftMaterial', usualMaterial.shaft, assumptions, 'shaft-of-steel') : materialOr(input, 'housingMaterial', usualMaterial.housing, assumptions, 'housing-of-cast-iron');
     return {
       where, nominalMm, seat, ring: { low, high }, ringSource, seatMaterial, ringMaterial, given,
       isMeasured: (where === 'shaft' ? input.shaftReadings : input.housingReadings) !== undefined,
@@ -108,6 +112,7 @@ export function seatProblem(input: BearingSeatInput): SeatProblem {
   if (input.innerRingLoad === undefined || input.outerRingLoad === undefined) assumptions.push({ name: 'load-stands-still', value: `${loads.inner}, ${loads.outer}`, unit: '', source: source('common-practice', 'practice'), effect: 'which-ring-needs-interference' });
   return {
     designation: marked?.basic ?? null,
+    hasRubberSeals: marked?.seal === 'seals',
     dimensionsSource: size?.source ?? null,
     rings, shaft, housing, doubts, shaftBoreMm, kind,
     housingOutsideMm: input.housingOutsideMm ?? dimensions.outsideMm * thickWallRatio,
@@ -149,15 +154,20 @@ function seatDeviations(input: BearingSeatInput, where: 'shaft' | 'housing', nom
   return { seat: deviations, doubts };
 }
 
-function materialOr(input: BearingSeatInput, field: 'shaftMaterial' | 'ringMaterial', usual: string, assumptions: Assumption[], name: string): Material {
+function materialOr(input: BearingSeatInput, field: 'shaftMaterial' | 'ringMaterial' | 'housingMaterial', usual: string, assumptions: Assumption[], name: string): Material {
   const material = partMaterial(input[field] ?? usual, input.materials, field);
   if (input[field] === undefined) assumptions.push({ name, value: material.name, unit: '', source: material.source, effect: 'interference-that-presses' });
   return material;
 }
 
-function housingMaterialOf({ housingMaterial }: BearingSeatInput): PartMaterial {
-  if (housingMaterial === undefined) throw invalidInput('housingMaterial', undefined, 'a material id, or its numbers', 'missing: what the housing is made of decides whether it holds when hot');
-  return housingMaterial;
+/**
+ * The same, for work with heat and force: what a case bears, and how far it opens, is not guessed.
+ * @throws CalculationError invalid-input (a housing seat without the material of the housing)
+ */
+export function withHousingMaterial<T extends BearingSeatInput>(input: T): T {
+  const hasHousing = input.housingClass !== undefined || input.housingReadings !== undefined;
+  if (hasHousing && input.housingMaterial === undefined) throw invalidInput('housingMaterial', undefined, 'a material id, or its numbers', 'missing: what the housing is made of decides how it is warmed, and whether it holds when hot');
+  return input;
 }
 
 function runningTemperatures(input: BearingSeatInput, assumptions: Assumption[]): SeatProblem['running'] {

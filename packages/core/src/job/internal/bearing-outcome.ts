@@ -30,8 +30,8 @@ function bearingQuestion(workshop: WorkshopFile, position: Position, part: Beari
   const all = {
     ...seats,
     ...(designation === undefined || isUnlisted(part) ? { boreMm, outsideMm, widthMm } : { designation }),
-    shaftMaterial: shaft?.material,
-    housingMaterial: bore?.material,
+    shaftMaterial: part.shaftMaterial ?? shaft?.material,
+    housingMaterial: part.housingMaterial ?? bore?.material,
     temperatureC: running?.housingTemperatureC ?? running?.fluidTemperatureC,
     coldC: running?.coldestC,
     materials: workshop.materials,
@@ -64,20 +64,23 @@ function* judgeBearing(workshop: WorkshopFile, machine: Machine, position: Posit
   const { isSealedOrGreased, hasPolymerCage, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN, isBlindBore, mustBeReused } = part;
   const seat = tried('bearing-seat', () => judgeSeats(question));
   yield;
-  const fitting = tried('bearing-fitting', () => planFitting({ ...question, ...given({ isSealedOrGreased, hasPolymerCage, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN }) }));
+  // What an unknown case bears is not guessed: the finding on its material says what is missing.
+  const canPlan = seat?.findings.some(({ code }) => code === 'housing-material-not-given') !== true;
+  const fitting = !canPlan ? null : tried('bearing-fitting', () => planFitting({ ...question, ...given({ isSealedOrGreased, hasPolymerCage, slipInGapUm, caseLimitC, coldestPartC, basicStaticLoadRatingN }) }));
   yield;
-  const removal = tried('bearing-removal', () => planRemoval({ ...question, ...given({ isBlindBore, mustBeReused, isSealedOrGreased, hasPolymerCage, caseLimitC }) }));
+  const removal = !canPlan ? null : tried('bearing-removal', () => planRemoval({ ...question, ...given({ isBlindBore, mustBeReused, isSealedOrGreased, hasPolymerCage, caseLimitC }) }));
   yield;
   const toolsAtHand = workshop.toolsAtHand;
-  const driver = tried('bearing-driver', () => bearingDriver.compute({ ...question, ...(toolsAtHand === undefined ? {} : { toolsAtHand }), maximumCandidateCount: 3 }));
+  const driver = !canPlan ? null : tried('bearing-driver', () => bearingDriver.compute({ ...question, ...(toolsAtHand === undefined ? {} : { toolsAtHand }), maximumCandidateCount: 3 }));
   yield;
   const life = lifeOf(machine, position, seat?.boreMm, part);
   const findings = [...namingFindings(part), ...(seat?.findings ?? []), ...(fitting?.findings ?? []).filter(({ severity }) => severity === 'care'), ...(life?.findings ?? []), ...repairsOf(question, seat), ...errors];
   return { situation: question, verdict: verdictOf(findings), findings: findings.map(ofBearing), seat, fitting, removal, life, driver };
 }
 
-/** What is missing of a bearing is told by its path under the bearing. */
+/** What is missing of a bearing is told by its path under the bearing; what its housing is made of by that of the bore, where a file has it. */
 function ofBearing(finding: Finding): Finding {
+  if (finding.missing === 'housingMaterial') return { ...finding, missing: 'bore.material' };
   return finding.missing === undefined ? finding : { ...finding, missing: `bearing.${finding.missing}` };
 }
 

@@ -16,16 +16,10 @@ export function hoursOnRecord(machine: Machine, changes: readonly RecordedChange
   return meters.slice(1).reduce((sum, hours, i) => sum + ((meters[i] ?? 0) <= hours ? hours - (meters[i] ?? 0) : hours), sinceLast);
 }
 
-/** Index of the first change that the present meter told: growth over hours counts from there. */
-export function presentMeterFrom(changes: readonly RecordedChange[]): number {
-  let fromIndex = 0;
-  let before = 0;
-  changes.forEach(({ hourMeterHours }, i) => {
-    if (hourMeterHours === null) return;
-    if (hourMeterHours < before) fromIndex = i;
-    before = hourMeterHours;
-  });
-  return fromIndex;
+/** Whether one meter tells the whole record: growth over hours means nothing across two. */
+export function isOneMeter(changes: readonly RecordedChange[]): boolean {
+  const meters = metersOf(changes);
+  return meters.every(({ hours }, i) => hours >= (meters[i - 1]?.hours ?? 0));
 }
 
 function metersOf(changes: readonly RecordedChange[]): readonly { readonly date: string; readonly hours: number }[] {
