@@ -55,7 +55,7 @@ function hasSeveralSeals({ parts }: JobSheetOutput): boolean {
 export function takeOutBlock(context: SheetContext): TemplateResult {
   const { output, seal, style, isStale, actions } = context;
   if (output === null) return renderBlock({ id: 'take-out', heading: words.blocks.out, line: words.noResult, isOpen: false, content: nothing });
-  if (seal === null) return renderBlock({ id: 'take-out', heading: words.blocks.out, line: bearingNames(output), isOpen: false, isStale, opened: () => { actions.showMode('bearing out'); }, content: bearingPlan(output, 'removal', style) });
+  if (seal === null) return renderBlock({ id: 'take-out', heading: words.blocks.out, line: bearingNames(output), isOpen: false, isStale, opened: () => { actions.showMode('bearing out'); }, content: bearingPlanOrWhy(output, 'removal', style) });
   return renderBlock({
     id: 'take-out',
     heading: words.blocks.out,
@@ -74,7 +74,7 @@ export function takeOutBlock(context: SheetContext): TemplateResult {
 export function putInBlock(context: SheetContext): TemplateResult {
   const { output, seal, style, isStale, driver, actions } = context;
   if (output === null) return renderBlock({ id: 'put-in', heading: words.blocks.in, line: words.noResult, isOpen: false, content: nothing });
-  if (seal === null) return renderBlock({ id: 'put-in', heading: words.blocks.in, line: bearingNames(output), isOpen: false, isStale, opened: () => { actions.showMode('bearing in'); }, content: html`${bearingPlan(output, 'fitting', style)}${bearingDrivers(context)}` });
+  if (seal === null) return renderBlock({ id: 'put-in', heading: words.blocks.in, line: bearingNames(output), isOpen: false, isStale, opened: () => { actions.showMode('bearing in'); }, content: html`${bearingPlanOrWhy(output, 'fitting', style)}${bearingDrivers(context)}` });
   const findings = context.same('seating findings', [...(seal.driver?.findings ?? []), ...(seal.seating?.findings ?? []).filter((finding) => !seal.findings.includes(finding))]);
   return renderBlock({
     id: 'put-in',
@@ -132,6 +132,12 @@ export function smallPrint({ output, style }: SheetContext): TemplateResult | ty
 function bearingPlan(output: JobSheetOutput, which: 'removal' | 'fitting', style: WritingStyle): TemplateResult | typeof nothing {
   const plans = output.parts.flatMap((part) => (part.kind === 'bearing' && part[which] !== null ? [{ name: part.name, plan: part[which] }] : []));
   return plans.length === 0 ? nothing : html`${plans.map(({ name, plan }) => html`<h3>${name}</h3><seat-findings .findings=${plan.findings} .writing=${style}></seat-findings><seat-plan .steps=${plan.steps} .writing=${style}></seat-plan>`)}`;
+}
+
+/** On a sheet of bearings alone, where a plan may be left open. */
+function bearingPlanOrWhy(output: JobSheetOutput, which: 'removal' | 'fitting', style: WritingStyle): TemplateResult {
+  const plan = bearingPlan(output, which, style);
+  return plan === nothing ? notComputed() : plan;
 }
 
 /** What pushes the bearing, two of it side by side. */

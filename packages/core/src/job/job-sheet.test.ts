@@ -174,3 +174,14 @@ test('a bearing whose housing is of nobody knows what: its seats are judged, its
   expect(inserted.fileFindings).toEqual([]);
   expect(of({}, { bore: { material: 'al-a380' } }).parts[0]).toMatchObject({ situation: { housingMaterial: 'al-a380' } });
 });
+
+test('where a rubber serves for a time, those that serve for good are named', () => {
+  const rubbersFor = (fluid: string) => {
+    const place = leg([{ ...seal, seat: { kind: 'shoulder' } }], { running: { speedRpm: 3000, fluid, fluidTemperatureC: 60 } });
+    return { codes: seals(place)[0]?.findings.map(({ code }) => code) ?? [], rubbers: seals(place)[0]?.findings.find(({ code }) => code === 'rubbers-that-would-do')?.parameters['rubbers'] };
+  };
+  expect(rubbersFor('petrol-oil-mix').codes).toContain('fluid-limited');
+  expect(rubbersFor('petrol-oil-mix').rubbers).toMatch(/FKM/u);
+  expect(rubbersFor('petrol-oil-mix').rubbers).not.toMatch(/NBR|EPDM|VMQ/u);
+  expect(rubbersFor('engine-oil').rubbers).toBeUndefined();
+});

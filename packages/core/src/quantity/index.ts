@@ -25,5 +25,5 @@ export {
 } from './quantity-field.js';
 export { snapMm } from './snap.js';
 export { writeLength, type WriteLengthOptions } from './write-length.js';
-export { writeNumber, type DecimalMark } from './write-number.js';
+export { fixedText, writeNumber, type DecimalMark } from './write-number.js';
 export type { Written } from './written.js';

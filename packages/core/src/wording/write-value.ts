@@ -1,3 +1,4 @@
+import { fixedText } from '../quantity/index.js';
 import type { Catalogue } from './catalogue.js';
 
 /** How numbers are written. */
@@ -144,7 +145,7 @@ function isHalf(um: number): boolean {
 }
 
 function trimmed(value: number, decimals: number): string {
-  const text = value.toFixed(decimals);
+  const text = fixedText(value, decimals);
   const short = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
   return short === '-0' ? '0' : short.replace('-', '−');
 }

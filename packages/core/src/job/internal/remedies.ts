@@ -14,8 +14,9 @@ interface Remedy {
 /** What would help where something is wrong: another rubber, a repair of the bore, a way off the worn track. Notes beside the verdict. */
 export function remediesOf(situation: Situation, check: SealCheckOutput): readonly Finding[] {
   const bad = new Set(check.findings.filter(({ severity }) => severity === 'bad').map(({ code }) => code));
+  const isLimited = check.findings.some(({ code }) => code === 'fluid-limited');
   return [
-    ...(['fluid-attacks-rubber', 'temperature-over-working-limit', 'lip-speed-over', 'lip-runs-dry'].some((code) => bad.has(code)) ? otherRubbers(situation) : []),
+    ...(['fluid-attacks-rubber', 'temperature-over-working-limit', 'lip-speed-over', 'lip-runs-dry'].some((code) => bad.has(code)) ? otherRubbers(situation, ['suits', 'suits with care']) : isLimited ? otherRubbers(situation, ['suits']) : []),
     ...(bad.has('outside-may-be-loose') || bad.has('case-loose-hot') ? best(attempt(() => boreRepair.compute(situation).options)) : []),
     ...(situation.wearTrack?.catchesNail === true ? best(attempt(() => wearTrackRemedies.compute(situation).options)) : []),
   ];
@@ -29,9 +30,11 @@ function best(tried: Attempted<readonly Remedy[]>): readonly Finding[] {
     .flatMap(({ findings }) => findings.slice(0, 1).map(({ code, parameters, source }) => supporting(code, 'note', parameters, source)));
 }
 
-function otherRubbers(situation: Situation): readonly Finding[] {
-  const tried = attempt(() => lipMaterialsFor.compute(situation).rubbers.filter(({ verdict, isTheOneGiven }) => !isTheOneGiven && (verdict === 'suits' || verdict === 'suits with care')));
+/** Where the one given serves for a time, only those that serve for good are worth a word. */
+function otherRubbers(situation: Situation, verdicts: readonly string[]): readonly Finding[] {
+  const tried = attempt(() => lipMaterialsFor.compute(situation).rubbers.filter(({ verdict, isTheOneGiven }) => !isTheOneGiven && verdicts.includes(verdict)));
   if ('error' in tried) return [];
   const by = tried.value[0]?.findings[0]?.source ?? commonPractice;
+  if (tried.value.length === 0 && !verdicts.includes('suits with care')) return [];
   return [tried.value.length === 0 ? supporting('no-rubber-would-do', 'note', {}, by) : supporting('rubbers-that-would-do', 'note', { rubbers: tried.value.slice(0, 3).map(({ lipMaterial }) => lipMaterial).join(', ') }, by)];
 }

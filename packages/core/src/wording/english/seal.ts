@@ -170,7 +170,7 @@ export const sealWords = {
     'fluid-missing': { says: 'The fluid is not given, so nobody can say whether {lipMaterial} stands it.', todo: 'Name the fluid at the lip.' },
     'fluid-not-in-table': { says: 'No table at hand rates {lipMaterial} in {fluid}.', todo: "Ask the seal's maker." },
     'fluid-attacks-rubber': { says: '{lipMaterial} does not stand {fluid}.', todo: 'Take another rubber.' },
-    'fluid-limited': { says: '{lipMaterial} stands {fluid} only for a limited time.', todo: 'Renew it early, or take a rubber that stands it better (FKM for petrol and its mixtures).' },
+    'fluid-limited': { says: '{lipMaterial} stands {fluid} only for a limited time.', todo: 'Renew it early, or take a rubber that stands it better.' },
     'fluid-suits-rubber': { says: '{lipMaterial} stands {fluid}.' },
     'fluid-temperature-missing': { says: 'The fluid temperature is not given.', todo: 'Measure the fluid, or the case beside the seal, after a hard run.' },
     'temperature-not-in-table': { says: 'No table at hand gives the working temperature of {lipMaterial}.', todo: "Ask the seal's maker." },

@@ -173,7 +173,7 @@ export const germanSealWords: SameWords<typeof sealWords> = {
     'fluid-missing': { says: 'Das Medium ist nicht angegeben; ob {lipMaterial} es verträgt, kann niemand sagen.', todo: 'Das Medium an der Lippe angeben.' },
     'fluid-not-in-table': { says: 'Keine vorliegende Tabelle bewertet {lipMaterial} in {fluid}.', todo: 'Den Hersteller des Dichtrings fragen.' },
     'fluid-attacks-rubber': { says: '{lipMaterial} verträgt {fluid} nicht.', todo: 'Einen anderen Werkstoff nehmen.' },
-    'fluid-limited': { says: '{lipMaterial} verträgt {fluid} nur begrenzte Zeit.', todo: 'Früh erneuern oder einen Werkstoff nehmen, der es besser verträgt (FKM bei Benzin und seinen Gemischen).' },
+    'fluid-limited': { says: '{lipMaterial} verträgt {fluid} nur begrenzte Zeit.', todo: 'Früh erneuern oder einen Werkstoff nehmen, der es besser verträgt.' },
     'fluid-suits-rubber': { says: '{lipMaterial} verträgt {fluid}.' },
     'fluid-temperature-missing': { says: 'Die Temperatur des Mediums ist nicht angegeben.', todo: 'Das Medium oder das Gehäuse neben dem Dichtring nach scharfem Lauf messen.' },
     'temperature-not-in-table': { says: 'Keine vorliegende Tabelle gibt die Gebrauchstemperatur von {lipMaterial} an.', todo: 'Den Hersteller des Dichtrings fragen.' },
