@@ -120,7 +120,13 @@ export const groups = inLanguage((): readonly Group[] => [
       entryOf('machine', 'hourMeterHours', field(machine, 'hourMeterHours')),
       entryOf('machine', 'serviceIntervalHours', field(machine, 'serviceIntervalHours')),
     ],
-    more: [entryOf('file', 'requirementSet', requirementSetField), entryOf('file', 'lengthUnit', field(workshopFileField.shape, 'lengthUnit'))],
+    more: [
+      entryOf('machine', 'serviceIntervalDays', field(machine, 'serviceIntervalDays')),
+      entryOf('position', 'serviceIntervalHours', field(innerShape(field(machine, 'positions')), 'serviceIntervalHours')),
+      entryOf('position', 'serviceIntervalDays', field(innerShape(field(machine, 'positions')), 'serviceIntervalDays')),
+      entryOf('file', 'requirementSet', requirementSetField),
+      entryOf('file', 'lengthUnit', field(workshopFileField.shape, 'lengthUnit')),
+    ],
   },
 ]);
 

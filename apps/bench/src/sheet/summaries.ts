@@ -46,9 +46,11 @@ export function measureLine(seal: SealOutcome, style: WritingStyle): string {
 /** When it is due again, as the printed sheet says it. */
 export function dueLine({ due }: JobSheetOutput, style: WritingStyle): string {
   const label = (key: string) => sentences.labels[key] ?? key;
-  if (due.intervalHours === null) return words.noInterval;
+  if (due.intervalHours === null && due.intervalDays === null) return words.noInterval;
   const hours = (value: number) => writeValue('valueHours', value, style);
-  const parts = [`${label('dueEvery')} ${hours(due.intervalHours)}`];
+  const parts: string[] = [];
+  if (due.intervalHours !== null) parts.push(`${label('dueEvery')} ${hours(due.intervalHours)}`);
+  if (due.intervalDays !== null) parts.push(`${label('dueEvery')} ${due.intervalDays} ${label('days')}`);
   if (due.dueAtHours !== null) parts.push(`${label('dueAt')} ${hours(due.dueAtHours)}`);
   if (due.dueDate !== null) parts.push(`${label('dueDay')} ${wordFor(due.dueDate, sentences)}`);
   return parts.join(', ');

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { english, german, jobSheetDocument, styleOf, writeText, type Catalogue } from '../wording/index.js';
 import { jobSheet } from './job-sheet.js';
 import { jobSheetInSteps } from './whole-sheet.js';
 
@@ -184,4 +185,18 @@ test('where a rubber serves for a time, those that serve for good are named', ()
   expect(rubbersFor('petrol-oil-mix').rubbers).toMatch(/FKM/u);
   expect(rubbersFor('petrol-oil-mix').rubbers).not.toMatch(/NBR|EPDM|VMQ/u);
   expect(rubbersFor('engine-oil').rubbers).toBeUndefined();
+});
+
+test('an interval by the calendar alone is told, and how long the present part is over it', () => {
+  const at = (asOfDate: string, more: object = {}) =>
+    jobSheet.run({ asOfDate, workshop: { format: 'seatwright', version: 1, machines: [{ name: 'winch', positions: [{ name: 'drum', parts: [seal], serviceIntervalDays: 730, changes: [{ date: '2023-04-01', renewed: 'seal' }], ...more }] }] } });
+  const late = at('2026-11-29');
+  expect(late.due).toMatchObject({ intervalHours: null, intervalDays: 730, dueDate: '2028-11-28', remainingDays: -608 });
+  expect(late.notChecked).not.toContain('service-interval');
+  const text = (sheet_: ReturnType<typeof at>, catalogue: Catalogue) => writeText(jobSheetDocument(sheet_, catalogue, styleOf(catalogue))).replaceAll('\u00a0', ' ');
+  expect(text(late, english)).toContain('every 730 days; about 2028-11-28. The present part is overdue by 608 days.');
+  expect(text(late, german)).toContain('überfällig seit 608 Tagen.');
+  expect(text(at('2025-03-30'), english)).toContain('1 day left on the present part.');
+  expect(at('2025-03-31', { changes: [] }).due).toMatchObject({ intervalDays: 730, remainingDays: null });
+  expect(at('2025-03-31', { serviceIntervalDays: undefined }).notChecked).toContain('service-interval');
 });

@@ -6,6 +6,8 @@ import type { Machine, Position } from './workshop-file-field.js';
 /** When the part is due again, counted from a renewal now, and how the last interval stands. */
 export interface NextDue {
   readonly intervalHours: number | null;
+  /** Interval by the calendar, where one is given. */
+  readonly intervalDays: number | null;
   readonly intervalFrom: 'position' | 'machine' | 'lip travel' | 'common practice' | 'not known';
   readonly source: SourceReference;
   /** Hour meter at which it is due again when renewed now. */
@@ -14,6 +16,8 @@ export interface NextDue {
   readonly sinceLastHours: number | null;
   /** Hours until the present part is due by its last renewal; negative when overdue. */
   readonly remainingHours: number | null;
+  /** Days until the present part is due by the calendar; negative when overdue. */
+  readonly remainingDays: number | null;
   /** Day on which it is due again when renewed on `asOfDate`: by running hours a year or by the calendar, whichever comes first. */
   readonly dueDate: string | null;
   /** How far the lip slides in one interval. */
@@ -36,7 +40,9 @@ export const smallTwoStrokeIntervalHours = 100;
 export function nextDue(machine: Machine, position: Position, peripheralSpeedMps: number | null, asOfDate?: string): NextDue {
   const { intervalHours, intervalFrom, source: from } = intervalOf(machine, position, peripheralSpeedMps);
   const now = machine.hourMeterHours ?? null;
-  const lastHours = lastRenewal(position)?.hourMeterHours ?? null;
+  const last = lastRenewal(position);
+  const lastHours = last?.hourMeterHours ?? null;
+  const lastDay = last === null ? null : dayNumberOf(last.date);
   const sinceLastHours = now !== null && lastHours !== null && now >= lastHours ? now - lastHours : null;
   const hoursPerYear = position.running?.hoursPerYear;
   const intervalDays = position.serviceIntervalDays ?? machine.serviceIntervalDays;
@@ -44,11 +50,13 @@ export function nextDue(machine: Machine, position: Position, peripheralSpeedMps
   const travel = (hours: number | null) => (hours === null || peripheralSpeedMps === null ? null : peripheralSpeedMps * hours * 3.6);
   return {
     intervalHours,
+    intervalDays: intervalDays ?? null,
     intervalFrom,
     source: from,
     dueAtHours: now === null || intervalHours === null ? null : now + intervalHours,
     sinceLastHours,
     remainingHours: sinceLastHours === null || intervalHours === null ? null : intervalHours - sinceLastHours,
+    remainingDays: today === null || lastDay === null || intervalDays === undefined ? null : lastDay + intervalDays - today,
     dueDate: dueDateOf(today, [
       ...(intervalHours === null || hoursPerYear === undefined || hoursPerYear <= 0 ? [] : [Math.floor((intervalHours / hoursPerYear) * 365.25)]),
       ...(intervalDays === undefined ? [] : [intervalDays]),

@@ -8,7 +8,7 @@ test.each([
   ['19.05', 19.05], ['19,05 mm', 19.05], ['19.050', 19.05], ['19,050', 19.05], ['.5', 0.5], ['3/4 in', 19.05], ['3/4"', 19.05], ['3/4″', 19.05], ['1 3/8"', 34.925], ['1-3/8 in', 34.925],
   ['1⅜ in', 34.925], ['½"', 12.7], ['0.75 in', 19.05], ['0.002 in', 0.0508], ['2 thou', 0.0508], ['2 mil', 0.0508], ['10 µm', 0.01], ['10 μm', 0.01], ['10 um', 0.01], ['2 cm', 20], ['0.02 m', 20], ["1'", 304.8],
   ['1\' 2 1/2"', 368.3], ['25 + 0.03', 25.03], ['25 mm - 0.05', 24.95], ['35 − 0.02', 34.98], ['1 in + 0.5 mm', 25.9], ['1 + 1/2 in', 38.1], ['+0.03', 0.03], ['-0.03', -0.03], ['ø20', 20], ['Ø 20 mm', 20], ['⌀20', 20],
-  ['  20\u00a0mm ', 20], ['3/4', 0.75], ['7 / 8 in', 22.225], ['25 - 3/8', 24.625], ['25 + 10 µm', 25.01], ['19.05 - 2 thou', 18.9992], ['25 µm + 10', 0.035], ['25 mm + 10 µm', 25.01],
+  ['  20\u00a0mm ', 20], ['3/4 mm', 0.75], ['7 / 8 in', 22.225], ['25 - 3/8 mm', 24.625], ['25 + 10 µm', 25.01], ['19.05 - 2 thou', 18.9992], ['25 µm + 10', 0.035], ['25 mm + 10 µm', 25.01],
 ] as const)('%s is %s mm', (written, value) => expect(mm(written)).toBe(value));
 
 test('what was written is kept beside the value', () => expect(parseLength('3/4 in')).toEqual({ valueMm: 19.05, asWritten: '3/4 in', unit: 'in' }));
@@ -45,9 +45,16 @@ test('a fault points at the character and says what would be understood', () => 
 });
 
 test('a fraction of one or more after a dash is taken off, not added', () => {
-  expect(mm('25-8/4')).toBe(23);
-  expect(mm('25-3/3')).toBe(24);
+  expect(mm('25-8/4 mm')).toBe(23);
+  expect(mm('25-3/3 mm')).toBe(24);
   expect(mm('25-2/3 in')).toBe(651.933333);
+});
+
+test('a fraction that nobody says the unit of is not taken for millimetres', () => {
+  expect(errorOf('1 1/8').message).toMatch(/^input: write 1 1\/8 in or 1\.125 mm: a fraction without a unit may be inches/u);
+  for (const text of ['3/4', '25 - 3/8', '1⅛', '½', '¾', '3⁄8']) expect(errorOf(text).message).toMatch(/may be inches/u);
+  expect(parseLength('1 1/8', { defaultUnit: 'in' }).valueMm).toBe(28.575);
+  expect(parseLength('1 + 1/8 in').valueMm).toBe(28.575);
 });
 
 test('a fault after other terms is pointed at where it stands', () => {

@@ -92,17 +92,17 @@ function suffixOf(name: string | null): string {
 
 function dueText({ due }: JobSheetOutput, catalogue: Catalogue, style: WritingStyle): string {
   const label = (key: string) => catalogue.labels[key] ?? key;
-  if (due.intervalHours === null) return catalogue.notChecked['service-interval'] ?? '';
+  if (due.intervalHours === null && due.intervalDays === null) return catalogue.notChecked['service-interval'] ?? '';
   const hours = (value: number) => writeValue('valueHours', value, style);
-  const parts = [`${label('dueEvery')} ${hours(due.intervalHours)} (${label('dueFrom')}: ${wordFor(due.intervalFrom, catalogue)})`];
+  const days = (value: number, many = 'days') => `${value} ${label(value === 1 ? 'day' : many)}`;
+  const parts: string[] = [];
+  if (due.intervalHours !== null) parts.push(`${label('dueEvery')} ${hours(due.intervalHours)} (${label('dueFrom')}: ${wordFor(due.intervalFrom, catalogue)})`);
+  if (due.intervalDays !== null) parts.push(`${label('dueEvery')} ${days(due.intervalDays)}`);
   if (due.dueAtHours !== null) parts.push(`${label('dueAt')} ${hours(due.dueAtHours)}`);
   if (due.dueDate !== null) parts.push(`${label('dueDay')} ${wordFor(due.dueDate, catalogue)}`);
   if (due.lipTravelKm !== null) parts.push(`${label('lipTravel')} ${writeValue('lipTravelKm', due.lipTravelKm, style)}`);
-  const text = `${parts.join('; ')}.`;
-  if (due.remainingHours === null) return text;
-  return due.remainingHours >= 0
-    ? `${text} ${hours(due.remainingHours)} ${label('remaining')}.`
-    : `${text} ${label('overdue')} ${hours(-due.remainingHours)}.`;
+  const left = [...(due.remainingHours === null ? [] : [{ amount: due.remainingHours, write: hours, late: hours }]), ...(due.remainingDays === null ? [] : [{ amount: due.remainingDays, write: days, late: (value: number) => days(value, 'daysOver') }])];
+  return [`${parts.join('; ')}.`, ...left.map(({ amount, write, late }) => (amount >= 0 ? `${write(amount)} ${label('remaining')}.` : `${label('overdue')} ${late(-amount)}.`))].join(' ');
 }
 
 function smallPrint(output: JobSheetOutput, catalogue: Catalogue, style: WritingStyle): readonly SheetBlock[] {

@@ -16,7 +16,7 @@ export interface Understood {
  */
 export function understandLength(text: string, defaultUnit: 'mm' | 'in', decimalMark: '.' | ','): Understood {
   const { valueMm } = parseLength(text, { defaultUnit });
-  const hasOwnUnit = defaultUnit === 'mm' || parseLength(text, { defaultUnit: 'mm' }).valueMm === valueMm;
+  const hasOwnUnit = defaultUnit === 'mm' || parseLength(text, { defaultUnit: 'thou' }).valueMm === valueMm;
   const isPlain = /^\s*\d+([.,]\d+)?\s*(?:mm|in)?\s*$/u.test(text) && !text.includes(defaultUnit === 'mm' ? 'in' : 'mm');
   const isNamed = text.includes(defaultUnit);
   return { value: valueMm, stored: hasOwnUnit ? text.trim() : `${text.trim()} in`, shown: isPlain ? (isNamed ? '' : defaultUnit) : `= ${writeValue('lengthMm', valueMm, { lengthUnit: defaultUnit, decimalMark })}` };

@@ -3,14 +3,15 @@ import { fill, writeValue, type Catalogue, type WritingStyle } from '@seatwright
 import { roomy, writtenAs, type ChartOrWhy } from '../internal/chart/chart-data.js';
 import type { ElementWords } from '../words/element-words.js';
 
-type Hold = Pick<SealCheckOutput, 'heldUm' | 'looseFromC'>;
+type Hold = Pick<SealCheckOutput, 'heldUm' | 'looseFromC' | 'findings'>;
 
 /** What holds a metal case against the temperature of its housing. The hold goes down by a straight line from 20 °C to where it is loose: that is how it is computed. */
 export function warmthData(hold: Hold | null, temperatureC: number | null, words: ElementWords, catalogue: Catalogue, style: WritingStyle): ChartOrWhy {
   const { warmth } = words.charts;
   if (hold?.heldUm == null) return { why: warmth.nothing };
   const { heldUm, looseFromC } = hold;
-  if (looseFromC === null) return { why: warmth.never };
+  // No temperature is told as well where rubber holds the seal, or where nobody knows what the housing is made of.
+  if (looseFromC === null) return { why: hold.findings.some(({ code }) => code === 'heat-does-not-loosen') ? warmth.never : warmth.nothing };
   const endC = Math.max(looseFromC.latest, temperatureC ?? 0);
   const at = (um: number, looseC: number, c: number) => (looseC === 20 ? um : (um * (looseC - c)) / (looseC - 20));
   const [from, to] = roomy([20, endC], 0.05);

@@ -11,7 +11,7 @@ import { warmthData } from './warmth-data.js';
  */
 export class SeatWarmth extends ChartElement {
   /** What `seal-check` says of the place. */
-  @property({ attribute: false }) check: Pick<SealCheckOutput, 'heldUm' | 'looseFromC'> | null = null;
+  @property({ attribute: false }) check: Pick<SealCheckOutput, 'heldUm' | 'looseFromC' | 'findings'> | null = null;
   /** Temperature of the housing while running, in °C. */
   @property({ type: Number, attribute: 'temperature-c' }) temperatureC: number | null = null;
   /** Sentences about findings, steps and values. */

@@ -120,7 +120,7 @@ export const englishWords: ElementWords = {
     copied: 'Copied',
     warmth: {
       title: 'What holds it when the housing is warm',
-      nothing: 'There is nothing to draw yet: the bore has not been measured, or no metal holds the seal.',
+      nothing: 'There is nothing to draw: the bore has not been measured, the material of the housing is not noted, or no metal holds the seal.',
       never: 'Heat does not loosen it: the housing grows no more than the case.',
       temperature: 'temperature of the housing',
       hold: 'elastic hold, on the diameter',

@@ -120,7 +120,7 @@ export const germanWords: ElementWords = {
     copied: 'Kopiert',
     warmth: {
       title: 'Was ihn hält, wenn das Gehäuse warm ist',
-      nothing: 'Noch ist nichts zu zeichnen: Die Bohrung ist nicht gemessen, oder kein Metall hält den Ring.',
+      nothing: 'Es ist nichts zu zeichnen: Die Bohrung ist nicht gemessen, der Werkstoff des Gehäuses nicht vermerkt, oder kein Metall hält den Ring.',
       never: 'Wärme löst ihn nicht: Das Gehäuse wächst nicht mehr als der Mantel.',
       temperature: 'Temperatur des Gehäuses',
       hold: 'elastischer Halt, im Durchmesser',

@@ -47,7 +47,7 @@ export function* composeSheet(input: z.infer<typeof sheetQuestionField>, experts
     ...seals.flatMap((seal) => [seal.check, seal.extraction, seal.driver, seal.seating]),
     ...bearings.flatMap((bearing) => [bearing.seat, bearing.fitting, bearing.removal, bearing.life, bearing.driver]),
   ].filter((output) => output !== null);
-  const notChecked = [...new Set([...outputs.flatMap((output) => output.notChecked), ...(due.intervalHours === null ? ['service-interval'] : []), ...(record.some(({ code }) => forecasts.includes(code)) ? ['wear-goes-on-as-before'] : [])])];
+  const notChecked = [...new Set([...outputs.flatMap((output) => output.notChecked), ...(due.intervalHours === null && due.intervalDays === null ? ['service-interval'] : []), ...(record.some(({ code }) => forecasts.includes(code)) ? ['wear-goes-on-as-before'] : [])])];
   const blocks = {
     // Seals out before any heat; bearings in, and cold again, before the seals.
     takeOut: [...takeOutSteps(seals), ...bearings.flatMap((bearing) => [...(bearing.removal?.steps ?? [])])],

@@ -35,7 +35,8 @@ export function* sealOutcome(workshop: WorkshopFile, position: Position, part: S
   const leavesTrack = seating?.findings.some(({ code }) => code === 'seating-lip-leaves-track') === true;
   const ofPlace = (seating?.findings ?? []).filter(({ code, role, severity }) => role === 'deciding' && (severity === 'care' || severity === 'bad' || code === 'seating-lip-leaves-track'));
   // Where the planned place is off the old track already, no other way off it is named.
-  const helps = check === null ? [] : remedies(situation, check).filter(({ code }) => !leavesTrack || !code.startsWith('track-'));
+  const { wearTrack, ...elsewhere } = situation;
+  const helps = check === null ? [] : remedies(leavesTrack || wearTrack === undefined ? elsewhere : situation, check);
   const findings = [...(check?.findings ?? []), ...ofPlace, ...helps, ...errors];
   return { kind: 'seal', name: nameIn(position, part), path, situation, verdict: verdictOf(findings), findings, check, extraction, driver, seating };
 }

@@ -50,11 +50,13 @@ export const jobSheetField = z.strictObject({
   }),
   due: z.strictObject({
     intervalHours: maybeNumber('service interval', 'h'),
+    intervalDays: maybeNumber('service interval by the calendar', 'days'),
     intervalFrom: z.enum(['position', 'machine', 'lip travel', 'common practice', 'not known']).check(z.meta({ label: 'where the interval comes from', unit: '' })),
     source: sourceField,
     dueAtHours: maybeNumber('hour meter when due again', 'h'),
     sinceLastHours: maybeNumber('hours since the last renewal on record', 'h'),
     remainingHours: maybeNumber('hours until the present part is due', 'h'),
+    remainingDays: maybeNumber('days until the present part is due', 'days'),
     dueDate: z.nullable(plain('day when due again')),
     lipTravelKm: maybeNumber('lip travel in one interval', 'km'),
     lipTravelSinceLastKm: maybeNumber('lip travel since the last renewal', 'km'),

@@ -43,7 +43,11 @@ export function readQuantity(kind: Kind, written: string | number, defaultUnit =
     total = plus(total, term.isNegative ? negated(inBase) : inBase);
     if (unit.offset !== undefined && term === first) total = plus(total, unit.offset);
   }
-  return { value: toNumber(total), asWritten: written, unit: last.name };
+  const value = toNumber(total);
+  if (kind.name === 'length' && last.name === 'mm' && terms.every(({ unit }) => unit === null) && /[/⁄¼½¾⅐-⅞]/u.test(text)) {
+    throw fault(kind, text, 0, `write ${text.trim()} in or ${value} mm: a fraction without a unit may be inches`);
+  }
+  return { value, asWritten: written, unit: last.name };
 }
 
 function readTerms(kind: Kind, text: string): readonly Term[] {

@@ -20,6 +20,7 @@ export const germanErrorNames: Readonly<Record<string, string>> = {
   'nothing can be divided by zero': 'durch null lässt sich nicht teilen',
   'not a number': 'keine Zahl',
   'a … is written as one number': '… wird als eine Zahl geschrieben',
+  'write … in or … mm: a fraction without a unit may be inches': '… in oder … mm schreiben: Ein Bruch ohne Einheit kann Zoll sein',
   'write … or …: this mark may part thousands or decimals': '… oder … schreiben: Dieses Zeichen kann Tausender oder Dezimalen trennen',
   'longer than … characters': 'länger als … Zeichen',
   '"…" is a unit of …, not of … (…)': '„…“ ist eine Einheit für …, nicht für … (…)',

@@ -37,7 +37,12 @@ test('hold against heat: both lines start at the hold at 20 °C and meet nothing
   expect(least?.points[0]).toEqual({ x: 20, y: check.heldUm?.low });
   expect(most?.points.at(-1)?.y).toBeCloseTo(0, 9);
   expect(limits).toMatchObject([{ axis: 'x', at: 110 }]);
-  expect(warmthData({ ...check, looseFromC: null }, 110, englishWords, english, plainStyle)).toHaveProperty('why');
+  const why = (more: object) => warmthData(sealCheck.run({ ...situation, ...more }), 110, englishWords, english, plainStyle);
+  const { never, nothing } = englishWords.charts.warmth;
+  expect(why({ bore: { ...situation.bore, material: 'steel-c20' } })).toEqual({ why: never });
+  expect(why({ seal: { ...situation.seal, construction: 'rubber-covered' } })).toEqual({ why: nothing });
+  const { material: _, ...unknown } = situation.bore;
+  expect(why({ bore: unknown })).toEqual({ why: nothing });
   expect(warmthData(null, null, englishWords, english, plainStyle)).toHaveProperty('why');
 });
 

@@ -26,7 +26,7 @@ export function drawChart(data: ChartData, width: number, height: number): SVGTe
     ${zero}
     ${data.lines.map(({ pattern, points }) => svg`<path class="line ${pattern}" d=${lineOf([...points]) ?? ''}></path>`)}
     ${data.limits.map(({ name, axis, at }) => (axis === 'y'
-      ? svg`<line class="limit" x1=${left} x2=${right} y1=${y(at)} y2=${y(at)}></line>${nameOfLimit(name, y(at), [left, right], data.lines.map(({ points }) => points.map((point) => ({ x: x(point.x), y: y(point.y) }))))}`
+      ? svg`<line class="limit" x1=${left} x2=${right} y1=${y(at)} y2=${y(at)}></line>${nameOfLimit(name, y(at), data.limits.filter((other) => other.axis === 'y').map((other) => y(other.at)), [left, right], data.lines.map(({ points }) => points.map((point) => ({ x: x(point.x), y: y(point.y) }))))}`
       : svg`<line class="limit" x1=${x(at)} x2=${x(at)} y1=${top} y2=${bottom}></line><text class="name" x=${x(at) + (x(at) > (left + right) / 2 ? -5 : 5)} y=${top + 12} text-anchor=${x(at) > (left + right) / 2 ? 'end' : 'start'}>${name}</text>`))}
     ${data.marks.map((mark) => svg`<g class="mark">${mark.yLow === undefined || mark.yHigh === undefined ? nothing : svg`<path d="M${x(mark.x)} ${y(mark.yLow)}V${y(mark.yHigh)}M${x(mark.x) - 5} ${y(mark.yLow)}h10M${x(mark.x) - 5} ${y(mark.yHigh)}h10"></path>`}<circle cx=${x(mark.x)} cy=${y(mark.y)} r="4.5"></circle></g>`)}
     <path class="axis" d="M${left} ${top}V${bottom}H${right}"></path>
@@ -37,18 +37,20 @@ export function drawChart(data: ChartData, width: number, height: number): SVGTe
 /** [px] About what one letter takes. */
 const letterWidth = 7;
 
-/** The name of a limit above its line: at the right end, or at the left one where only there no curve runs through it. */
-function nameOfLimit(name: string, y: number, [left, right]: readonly [number, number], lines: readonly (readonly { readonly x: number; readonly y: number }[])[]): SVGTemplateResult {
+/** The name of a limit above its line, or below it where another limit runs close above: at the right end, or at the left one where only there no curve runs through it. */
+function nameOfLimit(name: string, y: number, limits: readonly number[], [left, right]: readonly [number, number], lines: readonly (readonly { readonly x: number; readonly y: number }[])[]): SVGTemplateResult {
   const width = name.length * letterWidth;
+  const isBelow = limits.some((other) => other < y && other > y - 18);
+  const [top, bottom] = isBelow ? [y, y + 18] : [y - 18, y];
   const isCrossed = (from: number) => lines.some((points) => points.some((end, i) => {
     const start = points[i - 1];
     if (start === undefined || start.x === end.x) return false;
     const [one, other] = [Math.max(from, start.x), Math.min(from + width, end.x)];
     const heightAt = (x: number) => start.y + ((end.y - start.y) * (x - start.x)) / (end.x - start.x);
-    return one < other && Math.max(heightAt(one), heightAt(other)) > y - 18 && Math.min(heightAt(one), heightAt(other)) < y;
+    return one < other && Math.max(heightAt(one), heightAt(other)) > top && Math.min(heightAt(one), heightAt(other)) < bottom;
   }));
   const isLeft = isCrossed(right - width) && !isCrossed(left + 4);
-  return svg`<text class="name" x=${isLeft ? left + 4 : right} y=${y - 5} text-anchor=${isLeft ? 'start' : 'end'}>${name}</text>`;
+  return svg`<text class="name" x=${isLeft ? left + 4 : right} y=${isBelow ? y + 14 : y - 5} text-anchor=${isLeft ? 'start' : 'end'}>${name}</text>`;
 }
 
 function longest(texts: readonly string[]): number {
