@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { lengthAsTyped } from './length-as-typed.js';
+import { asTyped, lengthAsTyped } from './length-as-typed.js';
 import { parseLength } from './parse-length.js';
 
 test.each([
@@ -29,4 +29,9 @@ test('what is shown means in the form what the document means', () => {
     const shown = lengthAsTyped(isText ? String(rounded) : rounded, unit, mark);
     expect(parseLength(shown, { defaultUnit: unit }).valueMm).toBeCloseTo(rounded, 6);
   }));
+});
+
+test('a text stays as it was typed, whatever the decimal mark in use', () => {
+  expect(asTyped('7.5 mm', ',')).toBe('7.5 mm');
+  expect(lengthAsTyped('7.5', 'mm', ',')).toBe('7.5');
 });

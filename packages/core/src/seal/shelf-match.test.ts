@@ -93,6 +93,8 @@ describe('what a row says', () => {
     const bySize = ['size', 'rubber', 'type'];
     for (const text of ['20x35x7', '20 × 35 × 7', '20*35*7', '20X35X7', '20 mm x 35 mm x 7 mm', '20-35-7', '20 - 35 - 7 mm', '20/35/7', '20,0/35,0/7,0', '20–35–7']) expect(row([text, 'NBR', 'metal'], bySize)).toMatchObject({ shaftMm: 20, outsideMm: 35, widthMm: 7, id: '' });
     for (const received of ['20x35', '20-35', '20/35', '20-35-7-8', '3/4-1/2-7', '20x35x7x8', '20xx7', 'a x 35 x 7']) expect(row([received, 'NBR', 'metal'], bySize)).toEqual({ line: 2, code: 'row-cell-not-understood', column: 'size', received });
+    for (const received of ['3/4 x 1 3/8 x 1/4', '¾ × 1⅜ × ¼']) expect(row([received, 'NBR', 'metal'], bySize)).toEqual({ line: 2, code: 'row-size-likely-inches', column: 'size', received });
+    expect(row(['3/4', '1 3/8', '1/4', 'NBR', 'metal'], ['shaft', 'outside', 'width', 'rubber', 'type'])).toEqual({ line: 2, code: 'row-size-likely-inches', column: 'shaft', received: '3/4' });
     expect(row(['', 'NBR', 'metal'], bySize)).toMatchObject({ code: 'row-has-no-size', column: 'size' });
     expect(row(['0.75', '1.375', '1/4', 'NBR', 'metal'], ['shaft [in]', 'outside (inch)', 'width_in', 'rubber', 'type'], { seal: { ...place.seal, shaftMm: 19.05, outsideMm: 34.925, widthMm: 6.35 } })).toMatchObject({ shaftMm: 19.05, outsideMm: 34.925, widthMm: 6.35 });
     expect(row(['0.75', '35 mm', '7 mm', 'NBR', 'metal'], ['shaft', 'outside', 'width', 'rubber', 'type'], { unit: 'in' })).toMatchObject({ shaftMm: 19.05, outsideMm: 35, widthMm: 7 });

@@ -51,7 +51,7 @@ export function readShelfRow(cells: readonly string[], line: number, columns: Sh
   const cell = (column: ShelfColumn | undefined) => (column === undefined ? '' : (cells[column.index] ?? '').trim());
   const bad = (code: BadRow['code'], column: string, received: string): BadRow => ({ line, code, column, received: received.slice(0, 60) });
   const sizes = sizesIn(cells, columns);
-  if ('column' in sizes) return bad(sizes.received === '' ? 'row-has-no-size' : 'row-cell-not-understood', sizes.column, sizes.received);
+  if ('column' in sizes) return bad(sizes.received === '' ? 'row-has-no-size' : bareFraction.test(sizes.received) ? 'row-size-likely-inches' : 'row-cell-not-understood', sizes.column, sizes.received);
   const { shaftMm, outsideMm, widthMm } = sizes;
   const sizeText = `${shaftMm} × ${outsideMm} × ${widthMm} mm`;
   const sizeColumn = columns.size?.header ?? columns.shaft?.header ?? '';
@@ -80,6 +80,9 @@ export function readShelfRow(cells: readonly string[], line: number, columns: Sh
     pieceCount: isCount ? Number(count) : null,
   };
 }
+
+/** A fraction without a unit behind it: nobody says whether it is inches. */
+const bareFraction = /^[\d\s.,/⁄x×*]*(?:\d[/⁄](?:2|4|8|16|32|64)(?!\d)|[¼½¾⅐-⅞])[\d\s/⁄¼½¾⅐-⅞.,x×*]*$/u;
 
 /** [mm] Narrower than any seal of the standard lists; what is, was meant in inches. */
 const narrowestMm = 2;

@@ -24,7 +24,7 @@ export const sealWords = {
     'none-left-on-shelf': { says: 'The list says none is left.' },
     'row-has-no-size': { says: 'Line {line}: no size in "{column}".' },
     'row-cell-not-understood': { says: 'Line {line}: "{received}" in "{column}" was not understood.' },
-    'row-size-likely-inches': { says: 'Line {line}: {received} would be very narrow. If these are inches, put "in" into the header or after each size.' },
+    'row-size-likely-inches': { says: 'Line {line}: {received} is likely in inches. If it is, write "in" into the header or behind each size; else "mm".' },
     'list-cell-not-understood': { says: 'The list says "{received}" under "{column}", which was not understood.', todo: 'Look at the seal itself: what is its outside made of, and which rubber is its lip?' },
     'list-cell-left-out': { says: 'The list says "{received}" under "{column}": that was left out.' },
     'row-size-impossible': { says: 'Line {line}: {received} is no size of a seal.' },

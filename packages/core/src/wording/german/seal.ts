@@ -27,7 +27,7 @@ export const germanSealWords: SameWords<typeof sealWords> = {
     'none-left-on-shelf': { says: 'Laut Liste ist keiner mehr da.' },
     'row-has-no-size': { says: 'Zeile {line}: kein Maß in „{column}“.' },
     'row-cell-not-understood': { says: 'Zeile {line}: „{received}“ in „{column}“ wurde nicht verstanden.' },
-    'row-size-likely-inches': { says: 'Zeile {line}: {received} wäre sehr schmal. Sind es Zoll, „in“ in die Kopfzeile oder hinter jedes Maß schreiben.' },
+    'row-size-likely-inches': { says: 'Zeile {line}: {received} sind wohl Zoll. Wenn ja, „in“ in die Kopfzeile oder hinter jedes Maß schreiben, sonst „mm“.' },
     'list-cell-not-understood': { says: 'Die Liste nennt „{received}“ unter „{column}“; das wurde nicht verstanden.', todo: 'Den Ring selbst ansehen: Woraus ist sein Außenmantel, und welcher Gummi ist die Lippe?' },
     'list-cell-left-out': { says: 'Die Liste nennt „{received}“ unter „{column}“: Das blieb weg.' },
     'row-size-impossible': { says: 'Zeile {line}: {received} ist kein Maß eines Dichtrings.' },
