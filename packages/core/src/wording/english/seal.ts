@@ -79,7 +79,7 @@ export const sealWords = {
     },
     'outside-holds-unproved': {
       says: 'It should hold: interference {leastUm} to {mostUm}. But the reading is only good to ± {uncertaintyMm} ({instrument}), and in the largest bore that leaves {leastWorstUm}, less than the {leastUsefulUm} of the standard.',
-      todo: 'An inside micrometer would prove it: the bore may measure up to {boreUpToMm}.',
+      todo: 'A finer instrument would prove it: the bore may measure up to {boreUpToMm}.',
     },
     'outside-holds-less-than-standard': {
       says: 'It holds, but by less than the standard lets happen: interference from {leastUm}; the least by the standard is {leastUsefulUm}. The bore measures {boreMm} and should not pass {boreUpToMm}.',
@@ -159,7 +159,7 @@ export const sealWords = {
     },
     'shaft-band-not-provable': {
       says: 'The shaft ({shaftMm}) lies at the edge of {band} ({lowerLimitMm} to {upperLimitMm}); {instrument} (± {uncertaintyMm}) cannot prove which side.',
-      todo: 'A micrometer would decide.',
+      todo: 'A finer instrument would decide.',
     },
     'shaft-out-of-round': { says: 'The shaft is out of round by {ovalityUm}; the lip follows up to {limitUm} (IT8).', todo: 'Measure where the new lip will run.' },
     'speed-missing': { says: 'The shaft speed is not given.', todo: 'Read it off the plate or the tachometer: highest speed in use.' },

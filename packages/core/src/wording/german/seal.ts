@@ -82,7 +82,7 @@ export const germanSealWords: SameWords<typeof sealWords> = {
     },
     'outside-holds-unproved': {
       says: 'Er sollte halten: Übermaß {leastUm} bis {mostUm}. Die Messung ist aber nur auf ± {uncertaintyMm} genau ({instrument}), und in der größten möglichen Bohrung bleiben {leastWorstUm}, weniger als die {leastUsefulUm} der Norm.',
-      todo: 'Eine Innenmessschraube würde es beweisen: Die Bohrung darf bis {boreUpToMm} messen.',
+      todo: 'Ein feineres Messgerät würde es beweisen: Die Bohrung darf bis {boreUpToMm} messen.',
     },
     'outside-holds-less-than-standard': {
       says: 'Er hält, aber mit weniger, als die Norm zulässt: Übermaß ab {leastUm}; nach Norm sind mindestens {leastUsefulUm} nötig. Die Bohrung misst {boreMm} und sollte {boreUpToMm} nicht überschreiten.',
@@ -162,7 +162,7 @@ export const germanSealWords: SameWords<typeof sealWords> = {
     },
     'shaft-band-not-provable': {
       says: 'Die Welle ({shaftMm}) liegt am Rand von {band} ({lowerLimitMm} bis {upperLimitMm}); {instrument} (± {uncertaintyMm}) kann nicht beweisen, auf welcher Seite.',
-      todo: 'Eine Messschraube würde entscheiden.',
+      todo: 'Ein feineres Messgerät würde entscheiden.',
     },
     'shaft-out-of-round': { says: 'Die Welle ist um {ovalityUm} unrund; die Lippe folgt bis {limitUm} (IT8).', todo: 'Dort messen, wo die neue Lippe laufen wird.' },
     'speed-missing': { says: 'Die Drehzahl der Welle ist nicht angegeben.', todo: 'Vom Typenschild oder Drehzahlmesser ablesen: höchste Drehzahl im Betrieb.' },
