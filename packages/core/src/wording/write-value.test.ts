@@ -28,3 +28,9 @@ test('what has no unit of theirs stays as it is', () => {
   expect(written('shareRatio', 0.5)).toBe('0.5');
   expect(writeValue('boreMm', 19.05, { lengthUnit: 'mm', decimalMark: ',' })).toBe('19,05\u00a0mm');
 });
+
+test('a drill is named in millimetres first, in an inch shop too', () => {
+  expect(writeValue('drillMm', 1.7, inch).replaceAll('\u00a0', ' ')).toBe('1.7 mm (0.0669 in)');
+  expect(writeValue('drillMm', 1.7).replaceAll('\u00a0', ' ')).toBe('1.7 mm');
+  expect(writeValue('drillStopMm', 2.54, inch).replaceAll('\u00a0', ' ')).toBe('0.1 in');
+});

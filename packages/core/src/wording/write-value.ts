@@ -79,6 +79,9 @@ const inchUnits: Readonly<Record<string, InchUnit>> = {
   K: { unit: '°F', of: (k) => (k * 9) / 5, decimals: whole },
 };
 
+/** The drills are those of ISO 235, and their size stands on them in millimetres, in an inch shop too. */
+const metricDrill = 'drillMm';
+
 /** Names of limits that a tolerance class gives. */
 const limit = /limit|lower|upper/iu;
 
@@ -117,7 +120,8 @@ export function writeValue(name: string, value: number | string, style: WritingS
   if (inch !== undefined) {
     const shown = inch.of(value);
     const told = suffix === 'N' && Math.abs(shown) >= 100 ? Math.round(shown / 10) * 10 : shown;
-    return mark(trimmed(told, inch.decimals(Math.abs(shown))), style) + nbsp + called(inch.unit, style);
+    const text = mark(trimmed(told, inch.decimals(Math.abs(shown))), style) + nbsp + called(inch.unit, style);
+    return name === metricDrill ? `${writeValue(name, value, { ...style, lengthUnit: 'mm' })} (${text})` : text;
   }
   if (suffix === 'N' && Math.abs(value) >= 1000) return mark(trimmed(value / 1000, Math.abs(value) >= 10_000 ? 0 : 1), style) + nbsp + 'kN';
   if (suffix === 'N' && Math.abs(value) >= 20) return mark(trimmed(Math.round(value / 10) * 10, 0), style) + nbsp + 'N';
