@@ -50,7 +50,7 @@ export function dueLine({ due }: JobSheetOutput, style: WritingStyle): string {
   const hours = (value: number) => writeValue('valueHours', value, style);
   const parts: string[] = [];
   if (due.intervalHours !== null) parts.push(`${label('dueEvery')} ${hours(due.intervalHours)}`);
-  if (due.intervalDays !== null) parts.push(`${label('dueEvery')} ${due.intervalDays} ${label('days')}`);
+  if (due.intervalDays !== null) parts.push(`${label('dueEvery')} ${due.intervalDays} ${label(due.intervalDays === 1 ? 'day' : 'days')}`);
   if (due.dueAtHours !== null) parts.push(`${label('dueAt')} ${hours(due.dueAtHours)}`);
   if (due.dueDate !== null) parts.push(`${label('dueDay')} ${wordFor(due.dueDate, sentences)}`);
   return parts.join(', ');

@@ -1,4 +1,4 @@
-import { findPosition, jobSheet, positionsNamed, positionsOf, readWorkshopFile } from '@seatwright/core/job';
+import { findPosition, jobSheet, positionsNamed, positionsOf, readWorkshopFile, type FoundPosition } from '@seatwright/core/job';
 import { jobSheetDocument, styleOf, writeHtml, writeMarkdown, writeText, type Catalogue } from '@seatwright/core/wording';
 import { catalogueOf } from '../internal/languages.js';
 import { readInput } from '../internal/read-input.js';
@@ -33,15 +33,20 @@ export async function job(file: string, options: Options): Promise<void> {
   const raw: unknown = JSON.parse(content.startsWith('\uFEFF') ? content.slice(1) : content);
   const wanted = options.position === undefined ? positionsNamed(workshop, options) : [findPosition(workshop, options)];
   const style = styleOf(catalogue, workshop.lengthUnit ?? 'mm');
+  const [once, twice] = [new Set<string>(), new Set<string>()];
+  for (const name of positionsOf(workshop).map(fullName)) (once.has(name) ? twice : once).add(name);
   for (const found of wanted) {
     const { machine, position } = found;
-    const isAlone = positionsOf(workshop).every((other) => other.path === found.path || other.machine.name !== machine.name || other.position.name !== position.name);
-    const input = { workshop: isAlone ? raw : withOnly(raw, found.path), machine: machine.name, position: position.name, ...(options.asOf === undefined ? {} : { asOfDate: options.asOf }) };
+    const input = { workshop: twice.has(fullName(found)) ? withOnly(raw, found.path) : raw, machine: machine.name, position: position.name, ...(options.asOf === undefined ? {} : { asOfDate: options.asOf }) };
     const output = jobSheet.run(input);
     const working = options.explain === true ? jobSheet.explain(input, output) : undefined;
     if (options.json === true) process.stdout.write(`${answerJson(output, working)}\n`);
     else process.stdout.write(write(jobSheetDocument(output, catalogue, style), catalogue) + (working === undefined ? '' : workingText(working, catalogue)) + (wanted.length > 1 ? '\n\n' : ''));
   }
+}
+
+function fullName({ machine, position }: FoundPosition): string {
+  return JSON.stringify([machine.name, position.name]);
 }
 
 /** The file with one position alone: where several are called the same, each still has its sheet. */

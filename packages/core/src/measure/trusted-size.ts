@@ -36,8 +36,9 @@ const errorsRatio = 2;
 export function trustedSize(readings: readonly Readings[], measures: Measures, part: ReadPart, own: readonly OwnInstrument[] = []): TrustedSize {
   const values = readings.flatMap(valuesOf);
   const [lowMm, highMm] = [Math.min(...values), Math.max(...values)];
-  if (highMm - lowMm > Math.max(mostSpreadMm, mostSpreadShare * highMm)) {
-    return { size: null, doubts: [deciding('readings-contradict', 'unknown', { measured: part.measured, lowMm, highMm }, commonPractice, part.path)] };
+  const limitMm = Math.max(mostSpreadMm, mostSpreadShare * highMm);
+  if (highMm - lowMm > limitMm) {
+    return { size: null, doubts: [deciding('readings-contradict', 'unknown', { measured: part.measured, lowMm, highMm, limitMm }, commonPractice, part.path)] };
   }
   try {
     const size = measuredSize(readings, measures, own);
@@ -64,6 +65,7 @@ function beyondInstrument(readingMm: number, instrument: string, measures: Measu
 
 /** Two sets should meet within their uncertainties. */
 function disagreementOf(readings: readonly Readings[], measures: Measures, own: readonly OwnInstrument[], { measured }: ReadPart): { readonly finding: Finding; readonly reachMm: (meanMm: number) => number } | null {
+  if (readings.length < 2) return null;
   const sets = readings.flatMap((set) => measuredSize([set], measures, own) ?? []).toSorted((a, b) => a.meanMm - b.meanMm);
   const [low, high] = [sets[0], sets.at(-1)];
   if (low === undefined || high === undefined) return null;

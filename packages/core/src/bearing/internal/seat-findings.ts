@@ -50,8 +50,9 @@ function ofSeat(problem: SeatProblem, part: SeatPart, seat: SeatResult, load: Ri
     findings.push(deciding(`${ring}-ring-may-creep`, part.isMeasured ? 'care' : 'unknown', numbers, fits, part.isMeasured ? undefined : `${part.where}Readings`));
   }
   const stress = practiceValue('ring-stress-usual', 'Mpa');
-  // Where even the loosest pair stretches the ring to twice what is usual, it is the wrong size, not a tight fit.
-  if (seat.ringHoopStressMpa.low > 2 * stress.low) findings.push(deciding('ring-stress-far-too-high', 'bad', { lowMpa: seat.ringHoopStressMpa.low, highMpa: seat.ringHoopStressMpa.high, usualMpa: stress.low }, stress.source));
+  // Where even the loosest pair stretches the ring so far over what is usual, it is the wrong size, not a tight fit.
+  const refused = practiceValue('ring-stress-refused', 'Factor');
+  if (seat.ringHoopStressMpa.low > refused.low * stress.low) findings.push(deciding('ring-stress-far-too-high', 'bad', { lowMpa: seat.ringHoopStressMpa.low, highMpa: seat.ringHoopStressMpa.high, usualMpa: stress.low, timesFactor: refused.low }, refused.source));
   else if (seat.ringHoopStressMpa.high > stress.low) findings.push(supporting('ring-stress-high', 'care', { stressMpa: seat.ringHoopStressMpa.high, usualMpa: stress.low }, stress.source));
   const share = practiceValue('interference-usual', 'Factor');
   if (mostUm > share.low * part.nominalMm * 1000) findings.push(supporting(`${ring}-ring-very-tight`, 'care', { mostUm, usualUm: share.low * part.nominalMm * 1000 }, share.source));

@@ -51,7 +51,7 @@ export const sealWords = {
       todo: 'Measure the outside of the new seal.',
     },
     'readings-contradict': {
-      says: '{measured}: the readings contradict each other ({lowMm} and {highMm}). No part differs that much in itself, so this size counts as not known.',
+      says: '{measured}: the readings contradict each other ({lowMm} and {highMm}). No part differs by more than {limitMm} in itself, so this size counts as not known.',
       todo: 'Read again. Look for a slip of the decimal point, for swapped digits, or for inches among millimetres.',
     },
     'readings-beyond-instrument': {

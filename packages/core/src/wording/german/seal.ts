@@ -54,7 +54,7 @@ export const germanSealWords: SameWords<typeof sealWords> = {
       todo: 'Den Außendurchmesser des neuen Rings messen.',
     },
     'readings-contradict': {
-      says: '{measured}: Die Messwerte widersprechen sich ({lowMm} und {highMm}). So sehr weicht kein Teil von sich selbst ab; das Maß gilt deshalb als unbekannt.',
+      says: '{measured}: Die Messwerte widersprechen sich ({lowMm} und {highMm}). Um mehr als {limitMm} weicht kein Teil von sich selbst ab; das Maß gilt deshalb als unbekannt.',
       todo: 'Noch einmal messen. Auf ein verrutschtes Komma, vertauschte Ziffern oder Zoll unter Millimetern achten.',
     },
     'readings-beyond-instrument': {
