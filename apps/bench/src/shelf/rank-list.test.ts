@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { sealCheck } from '@seatwright/core/seal';
 import { rankList, readList } from './rank-list.js';
+import { english } from '../words/english.js';
+import { german } from '../words/german.js';
 import { sealFromRow } from './seal-from-row.js';
 
 const text = readFileSync(new URL('../../public/samples/shelf.csv', import.meta.url), 'utf8');
@@ -14,6 +16,12 @@ test('a list is read with any of the usual marks, and ranked', async () => {
   expect(result?.candidates[0]).toMatchObject({ shaftMm: 20, outsideMm: 35 });
   expect(readList('shaft\toutside\twidth\n20\t35\t7\n')).toEqual({ header: ['shaft', 'outside', 'width'], rows: [['20', '35', '7']] });
   expect(readList('\uFEFFshaft,outside,width\r\n20,35,7')).toEqual({ header: ['shaft', 'outside', 'width'], rows: [['20', '35', '7']] });
+});
+
+test.each([[english, 'metal'], [german, 'Metall']])('the header that the page shows is one that it reads', async ({ shelf }, metal) => {
+  const list = readList(`${shelf.example}\n20;35;7;${metal};FKM`);
+  if (list === null || list === 'too long') throw new Error('no list');
+  expect((await rankList(list, situation, 'mm', () => false))?.candidates[0]).toMatchObject({ shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'FKM' });
 });
 
 test('nothing, or a header alone, is no list; one without sizes is refused in words; an answer that nobody wants is none', async () => {

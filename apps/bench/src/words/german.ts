@@ -172,7 +172,7 @@ export const german: BenchWords = {
   charts: { heading: 'Grenzen, Wärme und Drehzahl, gezeichnet', bore: 'Bohrung', seal: 'Ring wie gefertigt', generalLimit: 'allgemeine Grenze' },
   shelf: {
     heading: 'Einen anderen Ring aus einer Liste',
-    says: 'Eine Liste von Ringen, einer je Zeile, mit Kopfzeile auf Englisch: shaft, outside, width (Welle, außen, Breite); case, rubber, pieces und place, wenn bekannt. Aus einer Tabelle kopiert oder als CSV-Datei.',
+    says: 'Eine Liste von Ringen, einer je Zeile, mit Kopfzeile: Welle, außen, Breite; Mantel, Gummi, Stück und Fach, wenn bekannt. Aus einer Tabelle kopiert oder als CSV-Datei.',
     paste: 'Die Liste einfügen',
     file: 'Oder eine Datei öffnen',
     counts: '{rowCount} {rowCount|Ring|Ringe}: {suitsCount} {suitsCount|passt|passen}, {suitsWithCareCount} {suitsWithCareCount|passt|passen} mit Vorbehalt, {cannotTellCount} nicht entscheidbar, {doesNotSuitCount} {doesNotSuitCount|passt|passen} nicht, {badRowCount} {badRowCount|Zeile|Zeilen} übersprungen.',
@@ -187,7 +187,7 @@ export const german: BenchWords = {
     take: 'Diesen nehmen',
     hint: 'Eine Liste ist ein Hinweis: Messen Sie den Ring, den Sie nehmen, und sehen Sie seine Lippe an.',
     empty: 'Gebraucht wird eine Kopfzeile, dann ein Ring je Zeile.',
-    example: 'shaft;outside;width;case;rubber',
+    example: 'Welle;außen;Breite;Mantel;Gummi',
     tooLong: 'Die Liste ist zu lang für eine Seite; die Befehlszeile liest Listen jeder Länge.',
   },
   drawing: { label: 'Zeichnung', driven: 'Eingepresst', out: 'Ausbau', sealIn: 'Ring eingebaut', sealOut: 'Ring ausbauen', bearingIn: 'Lager eingebaut', bearingOut: 'Lager ausbauen' },

@@ -27,7 +27,7 @@ test('nothing at hand: one to turn, by its measures; the ring is told', () => {
     expect(output.findings).toMatchObject([{ code, severity: 'note' }, { code: 'bearing-driver-to-turn', severity: 'care', parameters: { insideMm: output.insideOverMm, outsideMm: output.outsideUpToMm } }]);
     expect(output.notChecked).toEqual(['driver-end-square', 'seals-and-cage-of-bearing']);
     expect(output.assumptions.map(({ name }) => name)).toEqual(['raceways-estimated', 'landing-on-ring']);
-    expect(output.assumptions.at(-1)).toMatchObject({ value: 0.5, effect: 'which-drivers-serve' });
+    expect(output.assumptions.at(-1)).toMatchObject({ value: 50, unit: '%', effect: 'which-drivers-serve' });
   }
   // Of no seat anything is known: neither ring is tight.
   expect(run({})).toMatchObject({ ring: 'either', ...outer, findings: [{ code: 'either-ring-may-be-pushed', severity: 'note' }, { code: 'bearing-driver-to-turn' }] });

@@ -88,7 +88,7 @@ export const bearingDriver = defineCalculation({
       nearMisses: judged.filter(({ verdict }) => verdict === 'does not suit').toSorted((a, b) => b.leastMarginMm - a.leastMarginMm).slice(0, most),
       judgedCount: judged.length,
       findings,
-      assumptions: [...fitting.assumptions.filter(({ name }) => name === 'raceways-estimated'), { name: 'landing-on-ring', value: landingShare, unit: '', source: { id: 'common-practice', held: 'practice' }, effect: 'which-drivers-serve' }],
+      assumptions: [...fitting.assumptions.filter(({ name }) => name === 'raceways-estimated'), { name: 'landing-on-ring', value: landingShare * 100, unit: '%', source: { id: 'common-practice', held: 'practice' }, effect: 'which-drivers-serve' }],
       notChecked: ['driver-end-square', 'seals-and-cage-of-bearing'],
     };
   },

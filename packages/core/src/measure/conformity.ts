@@ -130,6 +130,6 @@ export type Conformity = Readonly<ReturnType<typeof conformity.compute>>;
 function choices(isRuleAssumed: boolean, isShareAssumed: boolean): readonly Assumption[] {
   const list: Assumption[] = [];
   if (isRuleAssumed) list.push({ name: 'guard-band-rule', value: 'expanded-uncertainty', unit: '', source: source('iso-14253-1-1998', 'memory'), effect: 'decision-on-size' });
-  if (isShareAssumed) list.push({ name: 'uncertainty-share', value: usualShareRatio, unit: '', source: commonPractice, effect: 'instrument-for-tolerance' });
+  if (isShareAssumed) list.push({ name: 'uncertainty-share', value: usualShareRatio * 100, unit: '%', source: commonPractice, effect: 'instrument-for-tolerance' });
   return list;
 }

@@ -117,7 +117,7 @@ describe('conformity of a stated size', () => {
 
   test('what was taken for granted', () => {
     const assumed = (more: Partial<ConformityInput>) => look(more).assumptions.map(({ name, value }) => `${name} ${value}`);
-    expect(assumed({})).toEqual(['guard-band-rule expanded-uncertainty', 'uncertainty-share 0.2']);
+    expect(assumed({})).toEqual(['guard-band-rule expanded-uncertainty', 'uncertainty-share 20']);
     expect(assumed({ decisionRule: 'probability-95', largestShareRatio: 0.1 })).toEqual([]);
     expect(look().notChecked).toEqual(['process-before-measuring', 'temperature-in-uncertainty', 'form-from-one-reading']);
   });

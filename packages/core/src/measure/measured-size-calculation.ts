@@ -106,7 +106,7 @@ function assumptionsOf({ thermal, waviness, best }: SizeAnalysis, isContactAssum
   const list: Assumption[] = [...(thermal?.assumptions ?? [])];
   if (isContactAssumed && best.fit?.oval != null) list.push({ name: 'two-point-contact', value: 'two-point', unit: '', source: commonPractice, effect: 'oval-and-its-direction' });
   if (waviness !== null) list.push({ name: 'waviness-steps', value: wavinessStepsCount, unit: '', source: commonPractice, effect: 'called-wavy' });
-  if (best.outlier !== null) list.push({ name: 'outlier-false-alarm', value: outlierSignificance, unit: '', source: grubbsSource, effect: 'called-outlier' });
+  if (best.outlier !== null) list.push({ name: 'outlier-false-alarm', value: outlierSignificance * 100, unit: '%', source: grubbsSource, effect: 'called-outlier' });
   return list;
 }
 

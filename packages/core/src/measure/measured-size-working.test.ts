@@ -29,7 +29,7 @@ test('three readings of one place: scatter 0.01, so that u² = 6e-6 + 1e-4/3 and
   expect(expanded).toMatchObject({ formula: 'k * u', unit: 'mm' });
   expect(run({ readings })).toMatchObject({
     effectiveDegreesOfFreedomCount: 2, repeatabilityMm: expect.closeTo(0.01, 12) as number, outlier: { distanceRatio: expect.closeTo(1, 9) as number, criticalRatio: expect.closeTo(1.1543, 4) as number, isOutlier: false },
-    assumptions: [{ name: 'outlier-false-alarm', value: 0.05 }], notChecked: ['form-between-readings', 'temperature-in-uncertainty', 'odd-lobes'],
+    assumptions: [{ name: 'outlier-false-alarm', value: 5, unit: '%' }], notChecked: ['form-between-readings', 'temperature-in-uncertainty', 'odd-lobes'],
     findings: [{ code: 'too-few-readings', parameters: { readingCount: 3, coverageFactor: expect.closeTo(4.5265, 4) as number, uncertaintyMm: expect.closeTo(0.0283888, 7) as number } }],
   });
 });

@@ -104,7 +104,7 @@ function assumptionsOf({ seal }: Situation, thickness: Span, yieldMpa: Span, isM
     list.push({ name: 'case-thickness', value: thickness.low, upToValue: thickness.high, unit: 'mm', source: assumedCaseThicknessMm.source, effect: 'force-and-hold' });
   }
   if (!isMetal) return list;
-  if (seal.construction === 'half-rubber') list.push({ name: 'half-rubber-metal-share', value: halfMetal.low, upToValue: halfMetal.high, unit: '', source: halfMetal.source, effect: 'force-and-hold' });
+  if (seal.construction === 'half-rubber') list.push({ name: 'half-rubber-metal-share', value: halfMetal.low * 100, upToValue: halfMetal.high * 100, unit: '%', source: halfMetal.source, effect: 'force-and-hold' });
   if (seal.caseYieldMpa === undefined) {
     list.push({ name: 'case-yield', value: yieldMpa.low, upToValue: yieldMpa.high, unit: 'MPa', source: assumedYieldMpa.source, effect: 'force-and-hold' });
   }

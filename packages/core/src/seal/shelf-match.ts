@@ -8,11 +8,11 @@ import { situationShape, type Situation } from './situation-field.js';
 import { sizesOf } from './sizes-of.js';
 
 const text = (label: string) => z.string().check(z.meta({ label, unit: '' }));
-const roleName = (role: ShelfRole) => z.optional(textField({ label: `header of the column for ${role}`, longest: 200 }));
+const roleName = (role: string) => z.optional(textField({ label: `header of the column for ${role}`, longest: 200 }));
 
 const optionShape = {
   unit: z.optional(choiceField(['mm', 'in'], { label: 'unit of sizes without one' })),
-  columns: z.optional(z.strictObject({ id: roleName('id'), shaft: roleName('shaft'), outside: roleName('outside'), width: roleName('width'), size: roleName('size'), construction: roleName('construction'), lipMaterial: roleName('lipMaterial'), dustLip: roleName('dustLip'), count: roleName('count'), place: roleName('place') } satisfies Record<ShelfRole, unknown>)),
+  columns: z.optional(z.strictObject({ id: roleName('what the list calls it'), shaft: roleName('the shaft'), outside: roleName('the outside'), width: roleName('the width'), size: roleName('all three sizes'), construction: roleName('the outside, metal or rubber'), lipMaterial: roleName('the rubber of the lip'), dustLip: roleName('the dust lip'), count: roleName('the pieces left'), place: roleName('where it lies') } satisfies Record<ShelfRole, unknown>)),
   bestCount: z.optional(wholeNumberField({ label: 'how many to list', unit: '', from: 1, upTo: 1000, typical: '10' })),
 };
 

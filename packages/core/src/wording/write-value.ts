@@ -82,6 +82,9 @@ const inchUnits: Readonly<Record<string, InchUnit>> = {
 /** The drills are those of ISO 235, and their size stands on them in millimetres, in an inch shop too. */
 const metricDrill = 'drillMm';
 
+/** Room behind a seal, found with a bent wire: thousandths of it are nobody's reading. */
+const room = /^room/u;
+
 /** Names of limits that a tolerance class gives. */
 const limit = /limit|lower|upper/iu;
 
@@ -115,12 +118,13 @@ export function writeValue(name: string, value: number | string, style: WritingS
   if (bare.test(name)) return mark(trimmed(value, name.endsWith('Count') ? 0 : 3), style);
   const found = suffixes.find(([suffix]) => name.endsWith(suffix));
   if (found === undefined) return mark(trimmed(value, 3), style);
-  const [suffix, unit, decimals] = found;
+  const [suffix, unit] = found;
+  const decimals = room.test(name) ? found[2] - 1 : found[2];
   const inch = style.lengthUnit === 'in' ? inchUnits[suffix] : undefined;
   if (inch !== undefined) {
     const shown = inch.of(value);
     const told = suffix === 'N' && Math.abs(shown) >= 100 ? Math.round(shown / 10) * 10 : shown;
-    const text = mark(trimmed(told, inch.decimals(Math.abs(shown))), style) + nbsp + called(inch.unit, style);
+    const text = mark(trimmed(told, inch.decimals(Math.abs(shown)) - (room.test(name) ? 1 : 0)), style) + nbsp + called(inch.unit, style);
     return name === metricDrill ? `${writeValue(name, value, { ...style, lengthUnit: 'mm' })} (${text})` : text;
   }
   if (suffix === 'N' && Math.abs(value) >= 1000) return mark(trimmed(value / 1000, Math.abs(value) >= 10_000 ? 0 : 1), style) + nbsp + 'kN';

@@ -73,7 +73,7 @@ export function seatProblem(input: BearingSeatInput): SeatProblem {
   if (input.bearingKind === undefined && size === null) assumptions.push({ name: 'kind-of-bearing', value: kind, unit: '', source: source('common-practice', 'practice'), effect: 'clearance-and-ring-stress' });
   const dimensions = size ?? { boreMm: input.boreMm ?? 0, outsideMm: input.outsideMm ?? 0, widthMm: input.widthMm ?? 0 };
   const rings = ringsOf(dimensions, kind);
-  assumptions.push({ name: 'raceways-estimated', value: rings.ringShare, unit: '', source: rings.raceSource, effect: 'clearance-and-ring-stress' });
+  assumptions.push({ name: 'raceways-estimated', value: rings.ringShare * 100, unit: '%', source: rings.raceSource, effect: 'clearance-and-ring-stress' });
 
   const ringMaterial = materialOr(input, 'ringMaterial', usualMaterial.ring, assumptions, 'bearing-steel');
   const toleranceClass = input.bearingToleranceClass ?? 'Normal';

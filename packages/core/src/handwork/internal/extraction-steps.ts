@@ -74,12 +74,14 @@ function throughTheFace({ situation, oldDepth, drillReachMm }: Extraction, { dri
   const drillMm = screw.pilotMm;
   const isPetrol = situation.running?.fluid === 'petrol-oil-mix';
   const isMagnesium = situation.bore?.material?.startsWith('mg-') === true;
+  const fromSealMm = atMostMm(drillStopFromSealFaceMm);
+  const fromHousingMm = oldDepth === null ? null : atMostMm(drillStopFromSealFaceMm + oldDepth.meanMm);
   return [
     planStep('out-catch-chips', {}, commonPractice, ['chips-stay-out']),
-    oldDepth === null
-      ? planStep('out-set-drill-stop', { drillMm, drillStopFromSealFaceMm: atMostMm(drillStopFromSealFaceMm) }, plainGeometry, ['drill-stop-before-drilling'])
-      : planStep('out-set-drill-stop-both', { drillMm, drillStopFromSealFaceMm: atMostMm(drillStopFromSealFaceMm), drillStopFromHousingFaceMm: atMostMm(drillStopFromSealFaceMm + oldDepth.meanMm) }, plainGeometry, ['drill-stop-before-drilling']),
     ...(drillReachMm === null ? [] : [planStep('out-long-drill', { drillMm, drillReachMm: atLeastMm(drillReachMm) }, commonPractice)]),
+    fromHousingMm === null || fromHousingMm === fromSealMm
+      ? planStep('out-set-drill-stop', { drillMm, drillStopFromSealFaceMm: fromSealMm }, plainGeometry, ['drill-stop-before-drilling'])
+      : planStep('out-set-drill-stop-both', { drillMm, drillStopFromSealFaceMm: fromSealMm, drillStopFromHousingFaceMm: fromHousingMm }, plainGeometry, ['drill-stop-before-drilling']),
     planStep(screwCount === 1 ? 'out-drill-one' : 'out-drill-two', { drillMm }, commonPractice, ['eye-protection', 'spinning-parts', 'drill-must-not-plunge', ...(isPetrol ? ['petrol-vapour'] : []), ...(isMagnesium ? ['magnesium-burns'] : [])]),
     planStep('out-clear-chips', {}, commonPractice, ['nothing-blown-in']),
   ];

@@ -73,7 +73,7 @@ function assumptionsOf({ section, method, pullForceN, screw, situation, leastWal
   if (situation.shaft?.protrusionMm !== undefined) {
     list.push({ name: 'chuck-and-drill', value: `${practice.chuckRadiusMm} / ${practice.shortDrillShowsMm}`, unit: 'mm', source: commonPractice, effect: 'which-drill' });
   }
-  list.push({ name: 'thread-shear-share', value: shearShare.low, upToValue: shearShare.high, unit: '', source: commonPractice, effect: 'strip-force' });
+  list.push({ name: 'thread-shear-share', value: shearShare.low * 100, upToValue: shearShare.high * 100, unit: '%', source: commonPractice, effect: 'strip-force' });
   list.push({ name: 'case-tensile', value: sheetTensileMpa.low, upToValue: sheetTensileMpa.high, unit: 'MPa', source: source('en-10130', 'memory', 'DC01'), effect: 'strip-force' });
   if (pullForceN !== null && holdsByMetal(situation.seal.construction)) list.push({ name: 'pull-as-push', value: 1, unit: '', source: commonPractice, effect: 'pull-force' });
   return list;

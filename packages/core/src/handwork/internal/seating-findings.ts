@@ -1,5 +1,6 @@
 import { commonPractice, deciding, plainGeometry, source, supporting, type Finding } from '../../result/index.js';
 import { flushOrShoulder } from './final-depth.js';
+import { nearMm } from './workshop-length.js';
 import type { Seating } from './seating.js';
 
 /** What is to be said about the place where the new seal ends. */
@@ -61,7 +62,7 @@ function track({ moveMm, moveWantedMm, oldDepth }: Seating): readonly Finding[] 
   const from = source('seal-trade-pages', 'page', 'lip moved about 1 mm off the track');
   if (moveMm === null) return moveWantedMm === null ? [] : [deciding('seating-track-old-depth-missing', 'unknown', { moveWantedMm }, from, oldDepth === null ? 'oldDepthMm' : 'bore.depthMm')];
   const numbers = { moveMm: Math.abs(moveMm) };
-  if (moveWantedMm === null && Math.abs(moveMm) < 1e-6) return [supporting('seating-lip-runs-as-before', 'note', {}, plainGeometry)];
+  if (moveWantedMm === null && nearMm(moveMm) === 0) return [supporting('seating-lip-runs-as-before', 'note', {}, plainGeometry)];
   if (moveWantedMm === null) return [supporting(moveMm >= 0 ? 'seating-lip-moves-inward' : 'seating-lip-moves-outward', 'note', numbers, plainGeometry)];
   if (Math.abs(moveMm) >= moveWantedMm - 1e-9) return [deciding('seating-lip-leaves-track', 'good', { ...numbers, moveWantedMm }, from)];
   return [deciding('seating-lip-stays-in-track', 'care', { ...numbers, moveWantedMm }, from)];

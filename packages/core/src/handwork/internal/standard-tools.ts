@@ -68,10 +68,10 @@ function wallBand(i: number, wallMm: number, material: ToolMaterial | null, outs
     const high = Math.min(1.1 * wallMm + 0.2, halfMm);
     return { band: { low: wallMm, high }, assumptions: [{ name: 'pipe-wall-over-least', value: '0.1 e + 0.2', unit: 'mm', source: source('din-8062', 'computed', 'wall tolerance, from its rows'), effect: 'driver-bands' }] };
   }
-  if (basis.startsWith('maximum')) return { band: { low: 0.8 * wallMm, high: wallMm }, assumptions: [{ name: 'conduit-wall-under-most', value: 0.8, unit: '', source: commonPractice, effect: 'driver-bands' }] };
+  if (basis.startsWith('maximum')) return { band: { low: 0.8 * wallMm, high: wallMm }, assumptions: [{ name: 'conduit-wall-under-most', value: 80, unit: '%', source: commonPractice, effect: 'driver-bands' }] };
   const isMetal = material !== null && !material.isPlastic;
   const { high: share, source: from } = isMetal ? wallShare.metal : wallShare.plastic;
-  return { band: { low: wallMm * (1 - share), high: Math.min(wallMm * (1 + share), halfMm) }, assumptions: [{ name: 'tube-wall-tolerance', value: share, unit: '', source: from, effect: 'driver-bands' }] };
+  return { band: { low: wallMm * (1 - share), high: Math.min(wallMm * (1 + share), halfMm) }, assumptions: [{ name: 'tube-wall-tolerance', value: share * 100, unit: '%', source: from, effect: 'driver-bands' }] };
 }
 
 function socketsOfTable(): readonly ToolSize[] {

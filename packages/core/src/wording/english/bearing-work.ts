@@ -57,7 +57,7 @@ export const bearingWorkWords = {
     'bearing-out-by-hand': 'It slides: lift it out by hand.',
     'bearing-out-look-at-seats': 'Look at both seats: bright turned bands and rust mean that a ring crept. Measure them.',
     'bearing-in-compare': 'Compare the new bearing with the old: designation, clearance mark, seals, width. Leave it wrapped until it goes in.',
-    'bearing-in-wash-and-dry': 'Wash case and shaft of fuel, solvent and chips, and let them dry. Break burrs by hand; a film of thin oil on the seats.',
+    'bearing-in-wash-and-dry': 'Wash fuel, solvent and chips off case and shaft, and let them dry. Break burrs by hand; a film of thin oil on the seats.',
     'bearing-in-heat-case': 'Seals out. Warm the case evenly to {warmPartC}, never over {limitC}; measure it near the bore.',
     'bearing-in-heat-bearing': 'Warm the bearing to {warmPartC}, never over {limitC}, in an oven, on a plate or by induction.',
     'bearing-in-heat-sealed': 'Warm the sealed bearing to {warmPartC} in an oven, never over {limitC} and never in oil.',

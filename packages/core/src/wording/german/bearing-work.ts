@@ -60,7 +60,7 @@ export const germanBearingWorkWords: SameWords<typeof bearingWorkWords> = {
     'bearing-out-by-hand': 'Es gleitet: von Hand herausnehmen.',
     'bearing-out-look-at-seats': 'Beide Sitze ansehen: Blank gelaufene Streifen und Rost zeigen, dass ein Ring gewandert ist. Messen.',
     'bearing-in-compare': 'Das neue Lager mit dem alten vergleichen: Bezeichnung, Lagerluft, Dichtungen, Breite. Bis zum Einbau verpackt lassen.',
-    'bearing-in-wash-and-dry': 'Gehäuse und Welle von Kraftstoff, Lösemittel und Spänen freiwaschen und trocknen lassen. Grate von Hand brechen; ein Film dünnes Öl auf die Sitze.',
+    'bearing-in-wash-and-dry': 'Kraftstoff, Lösemittel und Späne von Gehäuse und Welle abwaschen und beide trocknen lassen. Grate von Hand brechen; ein Film dünnes Öl auf die Sitze.',
     'bearing-in-heat-case': 'Dichtringe heraus. Das Gehäuse gleichmäßig auf {warmPartC} erwärmen, nie über {limitC}; nahe der Bohrung messen.',
     'bearing-in-heat-bearing': 'Das Lager auf {warmPartC} erwärmen, nie über {limitC}, im Ofen, auf einer Platte oder durch Induktion.',
     'bearing-in-heat-sealed': 'Das abgedichtete Lager im Ofen auf {warmPartC} erwärmen, nie über {limitC} und nie in Öl.',

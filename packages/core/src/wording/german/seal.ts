@@ -58,15 +58,15 @@ export const germanSealWords: SameWords<typeof sealWords> = {
       todo: 'Noch einmal messen. Auf ein verrutschtes Komma, vertauschte Ziffern oder Zoll unter Millimetern achten.',
     },
     'readings-beyond-instrument': {
-      says: '{measured}: {readingMm} liegt außerhalb dessen, was vom Messmittel bekannt ist ({instrument}: über {overMm} bis {upToMm}); das Maß gilt deshalb als unbekannt.',
-      todo: 'Auf einen Schreibfehler achten. Ein größeres Messmittel als eigenes in die Werkstattdatei eintragen, mit der Fehlergrenze seines Herstellers.',
+      says: '{measured}: {readingMm} liegt außerhalb dessen, was vom Messgerät bekannt ist ({instrument}: über {overMm} bis {upToMm}); das Maß gilt deshalb als unbekannt.',
+      todo: 'Auf einen Schreibfehler achten. Ein größeres Messgerät als eigenes in die Werkstattdatei eintragen, mit der Fehlergrenze seines Herstellers.',
     },
     'reading-far-from-others': {
       says: '{measured}: Ein Messwert, {readingMm}, liegt weit weg von den anderen ({lowMm} bis {highMm}).',
       todo: 'Die Stelle abwischen, nach Grat oder Kerbe sehen und dort noch einmal messen, bevor dem Maß zu trauen ist.',
     },
     'instruments-tell-two-sizes': {
-      says: '{measured}: Zwei Messmittel zeigen zwei Maße, {lowMm} ({instrument}) und {highMm} ({otherInstrument}). Das Maß gilt als so unsicher, dass beide darin Platz haben.',
+      says: '{measured}: Zwei Messgeräte zeigen zwei Maße, {lowMm} ({instrument}) und {highMm} ({otherInstrument}). Das Maß gilt als so unsicher, dass beide darin Platz haben.',
       todo: 'Beide an einem Endmaß oder am Ring eines neuen Lagers prüfen und mit dem richtigen noch einmal messen.',
     },
     'bore-not-measured': {
