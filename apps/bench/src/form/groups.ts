@@ -130,6 +130,16 @@ export const groups = inLanguage((): readonly Group[] => [
   },
 ]);
 
+/** What a bearing asks of its place; all else there is about the lip of a seal. */
+const asksOfPlace: ReadonlySet<string> = new Set(['shaft.material', 'bore.material', 'running.speedRpm', 'running.fluidTemperatureC', 'running.housingTemperatureC', 'running.coldestC', 'running.hoursPerYear']);
+
+/** The group where a bearing stands without a seal: what is about the lip goes behind the rest. */
+export function withoutLip(group: Group): Group {
+  if (!['shaft', 'bore', 'running'].includes(group.name)) return group;
+  const all = [...group.entries, ...group.more];
+  return { ...group, entries: all.filter(({ path }) => asksOfPlace.has(path)), more: all.filter(({ path }) => !asksOfPlace.has(path)) };
+}
+
 export const obstacleForm = inLanguage((): ItemForm => ({ scope: 'position', path: 'shaft.obstacles', fields: itemFields(obstacleField.shape), fresh: {} }));
 export const toolForm = inLanguage((): ItemForm => ({
   scope: 'file',

@@ -32,7 +32,7 @@ export function putInLine(seal: SealOutcome, driverName: string, style: WritingS
   if (seating === null) return words.notComputed;
   const name = driverName === '' ? words.in.noDriver : driverName;
   const where = seating.seat === 'depth' ? fill(words.in.depth, { depthMm: seating.faceDepthMm?.nominal ?? 0 }, sentences, style) : words.in[seating.seat];
-  const gauge = seating.gauge === null ? '' : `, ${fill(words.in.gauge, { lowMm: round(seating.gauge.lowMm), highMm: round(seating.gauge.highMm) }, sentences, style)}`;
+  const gauge = seating.gauge === null ? '' : `, ${fill(words.in.gauge, { lowMm: Math.ceil(seating.gauge.lowMm * 100 - tiny) / 100, highMm: Math.floor(seating.gauge.highMm * 100 + tiny) / 100 }, sentences, style)}`;
   return `${name}, ${where}${gauge}`;
 }
 
@@ -56,6 +56,5 @@ export function dueLine({ due }: JobSheetOutput, style: WritingStyle): string {
   return parts.join(', ');
 }
 
-function round(value: number): number {
-  return Math.round(value * 100) / 100;
-}
+/** Binary leftovers are not a reason to step a hundredth further. */
+const tiny = 1e-4;

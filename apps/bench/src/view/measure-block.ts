@@ -5,7 +5,7 @@ import { withoutPart, withSeal } from '../document/change-parts.js';
 import { positionPath } from '../document/places.js';
 import { listAt, textAt, valueAt, type Path } from '../document/raw-document.js';
 import { keyOf, wordOf, type Scope } from '../form/entry.js';
-import { groups, obstacleForm, sealName, seatDepth, toolForm, type Group, type GroupName } from '../form/groups.js';
+import { groups, obstacleForm, sealName, seatDepth, toolForm, withoutLip, type Group, type GroupName } from '../form/groups.js';
 import { lengthIn } from '../form/length-in.js';
 import { renderOldDepths } from '../form/render-depths.js';
 import { renderEntry } from '../form/render-entry.js';
@@ -25,14 +25,19 @@ export function measureBlock(context: SheetContext): TemplateResult {
     heading: words.blocks.measure,
     line: toBegin.length > 0 ? `${toBegin.length} ${words.missing}` : seal === null ? '' : measureLine(seal, style),
     isOpen: true,
-    content: html`${toBegin.length > 0 ? html`<p class="begin">${words.begin}</p>` : nothing} ${groups().filter((group) => isShown(group.name, context)).map((group) => renderGroup(group, context))} ${partsWays(context)}`,
+    content: html`${toBegin.length > 0 ? html`<p class="begin">${words.begin}</p>` : nothing} ${groups().filter((group) => isShown(group.name, context)).map((group) => renderGroup(hasLip(context) ? group : withoutLip(group), context))} ${partsWays(context)}`,
   });
 }
 
+/** A sheet with neither part is of a seal to come. */
+function hasLip({ sealParts, bearingPart }: SheetContext): boolean {
+  return sealParts.length > 0 || bearingPart === null;
+}
+
 /** A group stands where its part does: the seal's and its place with a seal, the bearing's with a bearing. */
-function isShown(name: GroupName, { sealParts, bearingPart }: SheetContext): boolean {
-  if (name === 'bearing') return bearingPart !== null;
-  return sealParts.length > 0 || bearingPart === null || !['seal', 'place'].includes(name);
+function isShown(name: GroupName, context: SheetContext): boolean {
+  if (name === 'bearing') return context.bearingPart !== null;
+  return hasLip(context) || !['seal', 'place'].includes(name);
 }
 
 /** Parts come on the sheet once somebody asks for them, and go again where another one stays. */
@@ -81,7 +86,7 @@ function special(name: GroupName, where: 'first' | 'last' | 'more', context: She
   switch (`${name} ${where}`) {
     case 'shaft first':
       return context.sealParts.length === 0 ? nothing : renderReadings('position', 'shaft.readings', words.readings.shaft, 'outside', context);
-    case 'shaft last':
+    case hasLip(context) ? 'shaft last' : 'shaft more':
       return renderList(obstacleForm(), words.add.obstacle, words.unfinished, context);
     case 'bore first':
       return context.sealParts.length === 0 ? nothing : renderReadings('position', 'bore.readings', words.readings.bore, 'inside', context);

@@ -47,6 +47,7 @@ describe('where the new seal ends', () => {
     expect(at(2)).toMatchObject([['seating-room-behind', 'good', 'deciding', { behind: 'bearing', roomLowMm: expect.any(Number) as number }]]);
     expect(at(3)).toMatchObject([['seating-may-meet-what-is-behind', 'care', 'deciding', { behind: 'bearing' }]]);
     expect(at(4)).toMatchObject([['seating-meets-what-is-behind', 'bad', 'deciding', { behind: 'bearing' }]]);
+    expect(at(2, { behind: 'open space' })).toMatchObject([['seating-room-behind', 'good', 'deciding', { behind: 'part behind' }]]);
     expect(at(2, { clearBehindMm: undefined })).toEqual([['seating-room-behind-unknown', 'unknown', 'supporting', { behind: 'bearing' }, 'clearBehindMm']]);
     expect(at(2, { clearBehindMm: undefined, behind: undefined })).toEqual([['seating-room-behind-unknown', 'unknown', 'supporting', { behind: 'part behind' }, 'clearBehindMm']]);
     expect(at(2, { clearBehindMm: undefined, behind: 'open space' })).toEqual([]);
@@ -61,12 +62,16 @@ describe('where the new seal ends', () => {
     const moves = (depthMm: number, more: Input = {}) => told({ seat: { kind: 'depth', depthMm }, oldDepthMm: [1, 1, 1, 1], ...more }, /moves|track/u);
     expect(moves(1.4)).toEqual([['seating-lip-moves-inward', 'note', 'supporting', { moveMm: close(0.4) }]]);
     expect(told({ seat: { kind: 'depth', depthMm: 1 }, oldDepthMm: [1, 1, 1, 1] }, /runs-as/u)).toEqual([['seating-lip-runs-as-before', 'note', 'supporting', {}]]);
+    // A tenth is what a calliper on the bench tells.
+    expect(told({ seat: { kind: 'depth', depthMm: 1.04 }, oldDepthMm: [1] }, /runs-as|moves/u)).toEqual([['seating-lip-runs-as-before', 'note', 'supporting', {}]]);
+    expect(moves(1.237)).toEqual([['seating-lip-moves-inward', 'note', 'supporting', { moveMm: close(0.24) }]]);
     expect(moves(1)).toEqual([]);
     expect(moves(0.5)).toEqual([['seating-lip-moves-outward', 'note', 'supporting', { moveMm: close(0.5) }]]);
     const worn = { wearTrack: { catchesNail: true } };
     expect(moves(2, worn)).toMatchObject([['seating-lip-leaves-track', 'good', 'deciding', { moveMm: 1, moveWantedMm: 1 }]]);
     expect(moves(0, worn)).toMatchObject([['seating-lip-leaves-track', 'good', 'deciding', { moveMm: 1 }]]);
     expect(moves(1.9, worn)).toMatchObject([['seating-lip-stays-in-track', 'care', 'deciding', { moveMm: close(0.9), moveWantedMm: 1 }]]);
+    expect(moves(1.9999, worn)).toMatchObject([['seating-lip-stays-in-track', 'care', 'deciding', { moveMm: 0.99 }]]);
     expect(told({ ...worn }, /track/u)).toEqual([['seating-track-old-depth-missing', 'unknown', 'deciding', { moveWantedMm: 1 }, 'oldDepthMm']]);
     expect(told({ ...worn, seat: { kind: 'shoulder' }, oldDepthMm: [1] }, /track/u)).toEqual([['seating-track-old-depth-missing', 'unknown', 'deciding', { moveWantedMm: 1 }, 'bore.depthMm']]);
     expect(told({}, /track|moves/u)).toEqual([]);

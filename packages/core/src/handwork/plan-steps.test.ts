@@ -19,7 +19,10 @@ describe('taking out', () => {
       'out-mark-hole', 'out-catch-chips', 'out-set-drill-stop-both', 'out-drill-two', 'out-clear-chips', 'out-turn-in-screws', 'out-pull-straight-force', 'out-if-screws-strip',
       'out-count-the-parts', 'out-look-at-seats', 'out-scrap-old-seal',
     ]);
-    expect(codes({ shaft: { ...base.shaft, protrusionMm: 60 } })).toContain('out-long-drill');
+    // The stop goes on the drill that is taken.
+    expect(codes({ shaft: { ...base.shaft, protrusionMm: 60 } }).slice(7, 10)).toEqual(['out-catch-chips', 'out-long-drill', 'out-set-drill-stop-both']);
+    // Flush, both stops are one.
+    expect(codes({ oldDepthMm: [0, 0.01, 0, 0] })).toContain('out-set-drill-stop');
     expect(codes({ lipFacing: undefined, oldDepthMm: undefined }).slice(2, 4)).toEqual(['out-note-lip-facing', 'out-measure-old-depth']);
     expect(codes({ oldDepthMm: undefined })).toContain('out-set-drill-stop');
     expect(codes({ bore: {} })).toContain('out-pull-straight');
@@ -139,7 +142,7 @@ describe('putting in', () => {
       ['in-hold-shaft-central', {}, []],
       ['in-start-square', {}, []],
       ['in-drive-flush', {}, driving],
-      ['in-measure-four', { lowMm: expect.closeTo(-0.175, 9) as number, highMm: expect.closeTo(0.175, 9) as number, largestSpreadMm: expect.closeTo(0.175, 9) as number }, []],
+      ['in-measure-four', { lowMm: -0.17, highMm: 0.17, largestSpreadMm: 0.17 }, []],
       ['in-turn-by-hand', {}, ['machine-cannot-start']],
       ['in-look-for-leaks', {}, ['hot-parts', 'spinning-parts']],
     ]);
@@ -160,6 +163,8 @@ describe('putting in', () => {
     ['NBR', 'petrol-oil-mix', ['in-grease-between-lips', 'in-oil-the-lip-two-stroke', 'in-outside-film']],
     ['NBR', 'grease', ['in-grease-between-lips', 'in-grease-the-lip', 'in-outside-film']],
     ['VMQ', 'engine-oil', ['in-grease-between-lips', 'in-oil-the-lip-with', 'in-outside-film']],
+    ['NBR', 'water', ['in-grease-between-lips', 'in-grease-against-water', 'in-outside-film']],
+    ['FKM', 'hot-water', ['in-grease-between-lips', 'in-grease-against-water', 'in-outside-film']],
     ['EPDM', undefined, ['in-silicone-between-lips', 'in-wet-without-oil', 'in-outside-soap']],
     ['EPDM', 'hot-water', ['in-silicone-between-lips', 'in-wet-without-oil', 'in-outside-soap']],
     ['EPDM', 'brake-fluid-glycol', ['in-wet-with-brake-fluid', 'in-outside-brake-fluid']],
@@ -188,7 +193,7 @@ describe('putting in', () => {
     expect(drive({ seat: { kind: 'depth', depthMm: 2 } })).toEqual(['in-drive-to-depth', { depthMm: 2 }, driving]);
     expect(drive({ seat: { kind: 'depth', depthMm: 0 } })).toEqual(['in-drive-to-depth', { depthMm: 0 }, driving]);
     expect(drive({ seat: { kind: 'depth', depthMm: -1.5 } })).toEqual(['in-drive-standing-out', { outMm: 1.5 }, driving]);
-    expect(step('in-measure-four-alike', { seat: { kind: 'shoulder' } })?.parameters).toEqual({ largestSpreadMm: expect.closeTo(0.175, 9) as number });
+    expect(step('in-measure-four-alike', { seat: { kind: 'shoulder' } })?.parameters).toEqual({ largestSpreadMm: 0.17 });
   });
 
   test('what held it goes back', () => {

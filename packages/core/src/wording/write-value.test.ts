@@ -29,6 +29,14 @@ test('what has no unit of theirs stays as it is', () => {
   expect(writeValue('boreMm', 19.05, { lengthUnit: 'mm', decimalMark: ',' })).toBe('19,05\u00a0mm');
 });
 
+test('a ratio, and the room behind a seal, are told as finely as they are known', () => {
+  expect(writeValue('safetyFactor', 3.3077)).toBe('3.31');
+  expect(writeValue('shareRatio', 0.1178)).toBe('0.118');
+  expect(writeValue('toolCount', 3)).toBe('3');
+  expect(writeValue('roomNeededMm', 1.511).replace('\u00a0', ' ')).toBe('1.51 mm');
+  expect(written('roomNeededMm', 12.71)).toBe('0.5 in');
+});
+
 test('a drill is named in millimetres first, in an inch shop too', () => {
   expect(writeValue('drillMm', 1.7, inch).replaceAll('\u00a0', ' ')).toBe('1.7 mm (0.0669 in)');
   expect(writeValue('drillMm', 1.7).replaceAll('\u00a0', ' ')).toBe('1.7 mm');

@@ -115,7 +115,7 @@ export function nameInWords(name: string): string {
  */
 export function writeValue(name: string, value: number | string, style: WritingStyle = plainStyle): string {
   if (typeof value === 'string') return value;
-  if (bare.test(name)) return mark(trimmed(value, name.endsWith('Count') ? 0 : 3), style);
+  if (bare.test(name)) return mark(trimmed(value, name.endsWith('Count') ? 0 : Math.abs(value) >= 1 ? 2 : 3), style);
   const found = suffixes.find(([suffix]) => name.endsWith(suffix));
   if (found === undefined) return mark(trimmed(value, 3), style);
   const [suffix, unit] = found;

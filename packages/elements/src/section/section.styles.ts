@@ -196,6 +196,9 @@ export const styles = css`
     padding: 0.2rem 0.5rem 0.2rem 0;
     border-block-end: 1px solid var(--_rule);
   }
+  tbody > tr {
+    height: var(--_target);
+  }
   .nearer {
     min-height: var(--_target);
     padding: 0;

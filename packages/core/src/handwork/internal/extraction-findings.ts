@@ -35,7 +35,8 @@ function hole({ face, screw, leastWallMm, drillReachMm, isPierced, section, meth
 
 function depth({ depth: drill, roomBehindMm, roomNeededMm, reach, situation, method }: Extraction): readonly Finding[] {
   if (drill === null || roomNeededMm === null || reach === null) return [];
-  const behind = situation.behind ?? 'part behind';
+  // Room that was measured ends at something, whatever is said of the space.
+  const behind = situation.behind === undefined || situation.behind === 'open space' ? 'part behind' : situation.behind;
   const findings: Finding[] = [];
   if (roomBehindMm === null && situation.behind === 'open space') {
     findings.push(supporting('extraction-open-space-behind', 'note', {}, commonPractice));

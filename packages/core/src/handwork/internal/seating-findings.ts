@@ -1,6 +1,6 @@
 import { commonPractice, deciding, plainGeometry, source, supporting, type Finding } from '../../result/index.js';
 import { flushOrShoulder } from './final-depth.js';
-import { nearMm } from './workshop-length.js';
+import { nearMm, withinMm } from './workshop-length.js';
 import type { Seating } from './seating.js';
 
 /** What is to be said about the place where the new seal ends. */
@@ -35,7 +35,8 @@ function around({ engagedMm, leastEngagedMm, roomBehindMm, situation }: Seating)
     const numbers = { engagedMm: engagedMm.nominal, engagedLowMm: engagedMm.low, engagedHighMm: engagedMm.high, leastEngagedMm };
     findings.push(deciding(isLong ? 'seating-grips-long-enough' : 'seating-grips-short', isLong ? 'good' : 'care', numbers, source('din-3760-1996', 'page', 't1 = 0.85 b')));
   }
-  const behind = situation.behind ?? 'part behind';
+  // Room that was measured ends at something, whatever is said of the space.
+  const behind = situation.behind === undefined || situation.behind === 'open space' ? 'part behind' : situation.behind;
   if (roomBehindMm === null && situation.behind === 'open space') return findings;
   if (roomBehindMm === null) return [...findings, { ...supporting('seating-room-behind-unknown', 'unknown', { behind }, commonPractice), missing: 'clearBehindMm' }];
   const room = { roomLowMm: roomBehindMm.low, roomHighMm: roomBehindMm.high, behind };
@@ -61,11 +62,12 @@ function facing({ situation }: Seating): readonly Finding[] {
 function track({ moveMm, moveWantedMm, oldDepth }: Seating): readonly Finding[] {
   const from = source('seal-trade-pages', 'page', 'lip moved about 1 mm off the track');
   if (moveMm === null) return moveWantedMm === null ? [] : [deciding('seating-track-old-depth-missing', 'unknown', { moveWantedMm }, from, oldDepth === null ? 'oldDepthMm' : 'bore.depthMm')];
-  const numbers = { moveMm: Math.abs(moveMm) };
+  const by = Math.abs(moveMm);
+  const numbers = { moveMm: Math.round(by * 100) / 100 };
   if (moveWantedMm === null && nearMm(moveMm) === 0) return [supporting('seating-lip-runs-as-before', 'note', {}, plainGeometry)];
   if (moveWantedMm === null) return [supporting(moveMm >= 0 ? 'seating-lip-moves-inward' : 'seating-lip-moves-outward', 'note', numbers, plainGeometry)];
-  if (Math.abs(moveMm) >= moveWantedMm - 1e-9) return [deciding('seating-lip-leaves-track', 'good', { ...numbers, moveWantedMm }, from)];
-  return [deciding('seating-lip-stays-in-track', 'care', { ...numbers, moveWantedMm }, from)];
+  if (by >= moveWantedMm - 1e-9) return [deciding('seating-lip-leaves-track', 'good', { ...numbers, moveWantedMm }, from)];
+  return [deciding('seating-lip-stays-in-track', 'care', { moveMm: withinMm(0, by).highMm, moveWantedMm }, from)];
 }
 
 function wayIn({ onShaft, isBlocked, cutsLip, situation }: Seating): readonly Finding[] {

@@ -3,6 +3,7 @@ import { flushOrShoulder, tiltShare } from './final-depth.js';
 import { practiceValue } from './practice-value.js';
 import type { Seating } from './seating.js';
 import { wettingSteps } from './wetting-steps.js';
+import { withinMm } from './workshop-length.js';
 
 const guideFoil = practiceValue('guide-foil', 'Mm');
 
@@ -64,8 +65,8 @@ function proving({ gauge, situation }: Seating): readonly PlanStep[] {
   const { retainedBy, running } = situation;
   const isTwoStroke = running?.fluid === 'petrol-oil-mix';
   const steps: PlanStep[] = [];
-  if (gauge !== null) steps.push(planStep('in-measure-four', { lowMm: gauge.lowMm, highMm: gauge.highMm, largestSpreadMm: gauge.largestSpreadMm }, plainGeometry));
-  else steps.push(planStep('in-measure-four-alike', { largestSpreadMm: tiltShare.good * situation.seal.outsideMm }, plainGeometry));
+  if (gauge !== null) steps.push(planStep('in-measure-four', { ...withinMm(gauge.lowMm, gauge.highMm), largestSpreadMm: withinMm(0, gauge.largestSpreadMm).highMm }, plainGeometry));
+  else steps.push(planStep('in-measure-four-alike', { largestSpreadMm: withinMm(0, tiltShare.good * situation.seal.outsideMm).highMm }, plainGeometry));
   steps.push(planStep('in-turn-by-hand', {}, commonPractice, ['machine-cannot-start']));
   if (retainedBy === 'circlip') steps.push(planStep('in-refit-circlip', {}, commonPractice, ['eye-protection', 'circlip-flies']));
   else if (retainedBy === 'plate') steps.push(planStep('in-refit-plate', {}, commonPractice));

@@ -36,7 +36,7 @@ function tubesOfTable(): readonly ToolSize[] {
     const mostInsideMm = inside.high + ovalityMm / 2;
     const insideMm = { low: Math.max(Math.min((leastInside ?? inside.low) - ovalityMm / 2, mostInsideMm), 0), high: mostInsideMm };
     list.push({
-      name: `${columns.standard[i] ?? ''}, ${columns.designation[i] ?? ''}, ${columns.series[i] ?? ''}`,
+      name: `${whatItIs(columns.material[i] ?? '', columns.wallBasis[i] ?? '')}, ${columns.standard[i] ?? ''}, ${columns.designation[i] ?? ''}, ${columns.series[i] ?? ''}`,
       origin: 'standard',
       kind: 'tube',
       outsideMm: { low: low - ovalityMm / 2, high: high + ovalityMm / 2 },
@@ -104,6 +104,13 @@ function socketsOfTable(): readonly ToolSize[] {
     });
   }
   return list;
+}
+
+/** What to look for in the scrap box: a standard alone tells a mechanic nothing. */
+function whatItIs(material: string, wallBasis: string): string {
+  if (material === 'copper') return 'copper tube';
+  if (material === 'steel') return 'steel pipe';
+  return `${material.toUpperCase()} ${wallBasis === 'maximum' || wallBasis === 'range' ? 'conduit' : 'pipe'}`;
 }
 
 function materialOfRow(text: string): ToolMaterial | null {

@@ -23,6 +23,9 @@ function oiled(fluid: NonNullable<Situation['running']>['fluid']): PlanStep {
       return planStep('in-oil-the-lip', {}, manuals);
     case 'grease':
       return planStep('in-grease-the-lip', {}, commonPractice);
+    case 'water':
+    case 'hot-water':
+      return planStep('in-grease-against-water', { fluid }, commonPractice);
     case 'petrol-oil-mix':
       return planStep('in-oil-the-lip-two-stroke', {}, commonPractice);
     default:

@@ -13,6 +13,13 @@ export function atLeastMm(valueMm: number): number {
   return Math.ceil((valueMm - settleMm) * tenths) / tenths;
 }
 
+/** A span of depths, never wider than computed, in hundredths as a depth gauge shows them. */
+export function withinMm(lowMm: number, highMm: number): { readonly lowMm: number; readonly highMm: number } {
+  const low = Math.ceil((lowMm - settleMm) * 100) / 100 + 0;
+  const high = Math.floor((highMm + settleMm) * 100) / 100;
+  return low <= high ? { lowMm: low, highMm: high } : { lowMm, highMm };
+}
+
 /** To the nearest tenth: for a mark. */
 export function nearMm(valueMm: number): number {
   return Math.round(valueMm * tenths) / tenths;

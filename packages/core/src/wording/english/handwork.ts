@@ -170,6 +170,7 @@ export const handworkWords = {
     'in-oil-the-lip-with': 'Oil the lip and the shaft. The fluid here: {fluid}; use clean oil that goes with it.',
     'in-oil-the-lip-two-stroke': 'Oil the lip and the shaft with clean two-stroke oil.',
     'in-grease-the-lip': 'Spread a thin film of the grease that runs here on lip and shaft.',
+    'in-grease-against-water': 'Spread a thin film of grease that {fluid} does not wash out on lip and shaft.',
     'in-lip-dry': 'Leave the lip dry and clean, and the shaft too: a PTFE lip beds in dry. Oil it only where its maker says so. Slide it over a sleeve that opens it.',
     'in-wet-without-oil': 'Wet the lip and the shaft with soapy water or silicone grease. No mineral oil, no ordinary grease: {lipMaterial} swells in it.',
     'in-wet-with-brake-fluid': 'Wet the lip and the shaft with clean brake fluid and nothing else: a trace of mineral oil swells the rubbers of a brake.',

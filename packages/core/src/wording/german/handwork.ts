@@ -173,6 +173,7 @@ export const germanHandworkWords: SameWords<typeof handworkWords> = {
     'in-oil-the-lip-with': 'Lippe und Welle ölen. Medium hier: {fluid}; sauberes Öl nehmen, das sich damit verträgt.',
     'in-oil-the-lip-two-stroke': 'Lippe und Welle mit sauberem Zweitaktöl ölen.',
     'in-grease-the-lip': 'Das Fett, das hier läuft, dünn auf Lippe und Welle streichen.',
+    'in-grease-against-water': 'Ein Fett dünn auf Lippe und Welle streichen, das {fluid} nicht auswäscht.',
     'in-lip-dry': 'Die Lippe trocken und sauber lassen, die Welle auch: Eine PTFE-Lippe läuft sich trocken ein. Nur ölen, wo ihr Hersteller es verlangt. Über eine Hülse schieben, die sie öffnet.',
     'in-wet-without-oil': 'Lippe und Welle mit Seifenwasser oder Silikonfett benetzen. Kein Mineralöl, kein gewöhnliches Fett: {lipMaterial} quillt darin.',
     'in-wet-with-brake-fluid': 'Lippe und Welle mit sauberer Bremsflüssigkeit benetzen und mit nichts anderem: Schon eine Spur Mineralöl lässt die Gummis einer Bremse quellen.',

@@ -65,6 +65,11 @@ export const germanTableNames: Readonly<Record<string, string>> = {
   'PEEK unfilled': 'PEEK ungefüllt',
 
   '… in drive socket, … mm': 'Stecknuss … Zoll, SW …',
+  'PVC-U pipe, …': 'PVC-U-Rohr, …',
+  'PVC-U conduit, …': 'PVC-U-Installationsrohr, …',
+  'PE pipe, …': 'PE-Rohr, …',
+  'copper tube, …': 'Kupferrohr, …',
+  'steel pipe, …': 'Stahlrohr, …',
   '…, series …': '…, Reihe …',
   '…, schedule …': '…, Schedule …',
   '…, heavy': '…, schwer',
