@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { withMachine, withoutMachine, withoutPosition, withPosition, withPositionsSwapped, withShaftRenamed } from './change-places.js';
+import { withFirstPosition, withMachine, withoutMachine, withoutPosition, withPosition, withPositionsSwapped, withShaftRenamed } from './change-places.js';
 import { outlineOf } from './outline.js';
+import { placesIn } from './places.js';
 import type { Json, JsonObject } from './raw-document.js';
 
 const at = (name: string, more: JsonObject = {}): Json => ({ name, parts: [{ kind: 'seal' }], ...more });
@@ -61,4 +62,11 @@ test('the only position of a machine takes the machine along, and the last of al
 test('a shaft is renamed for all that sits on it', () => {
   expect(names(withShaftRenamed(file, 0, 'pump shaft', 'long shaft'))[0]).toBe('Bilge pump: long shaft(motor side, impeller side)');
   expect(names(withShaftRenamed(file, 0, 'pump shaft', ''))[0]).toBe('Bilge pump: (motor side, impeller side)');
+});
+
+test('a machine without a position gets its first one', () => {
+  const half: JsonObject = { format: 'seatwright', version: 1, machines: [{ name: 'Winch', positions: [at('drum')] }, { name: 'New pump', positions: [] }] };
+  const next = withFirstPosition(half, 1, 'new position');
+  expect(next.place).toEqual({ machine: 1, position: 0 });
+  expect(placesIn(next.file).map(({ positionName }) => positionName)).toEqual(['drum', 'new position']);
 });

@@ -23,6 +23,11 @@ export function withPosition(file: JsonObject, beside: Place, name: string, othe
   return { file: changed(file, beside.machine, positions), place: { machine: beside.machine, position } };
 }
 
+/** The first position of a machine that has none. */
+export function withFirstPosition(file: JsonObject, machine: number, name: string): ChangedPlaces {
+  return { file: changed(file, machine, [freshPosition(name, {})]), place: { machine, position: 0 } };
+}
+
 /** Without that position, and without its machine where it was the only one; null where nothing would be left. */
 export function withoutPosition(file: JsonObject, gone: Place, open: Place): ChangedPlaces | null {
   const positions = listAt(file, [...machinePath(gone), 'positions']);

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { withMachine, withoutMachine, withoutPosition, withPosition, withPositionsSwapped, withShaftRenamed, type ChangedPlaces } from '../document/change-places.js';
+import { withFirstPosition, withMachine, withoutMachine, withoutPosition, withPosition, withPositionsSwapped, withShaftRenamed, type ChangedPlaces } from '../document/change-places.js';
 import { outlineOf, type MachineOutline, type PositionOutline, type ShaftOutline } from '../document/outline.js';
 import { machinePath, positionPath, type Place } from '../document/places.js';
 import type { Json, JsonObject, Path } from '../document/raw-document.js';
@@ -46,7 +46,7 @@ function machineOf(machine: MachineOutline, isRemovable: boolean, state: PlacesS
     ${hasTwins(machine) ? html`<p class="fault">${words.places.twins}</p>` : nothing}
     ${machine.shafts.map((shaft, i) => shaftOf(shaft, i, machine, state, actions))}
     <p class="ways">
-      ${first === undefined ? nothing : html`<button type="button" class="plain" @click=${() => { actions.rearrange(withPosition(document, first.place, words.places.newPosition, freeShaftName(machine)), words.places.added.replace('{name}', words.places.newPosition)); }}>+ ${words.places.addShaft}</button>`}
+      <button type="button" class="plain" @click=${() => { actions.rearrange(first === undefined ? withFirstPosition(document, machine.machine, words.places.newPosition) : withPosition(document, first.place, words.places.newPosition, freeShaftName(machine)), words.places.added.replace('{name}', words.places.newPosition)); }}>+ ${first === undefined ? words.places.newPosition : words.places.addShaft}</button>
       ${isRemovable
         ? html`<button type="button" class="plain" @click=${() => { remove(withoutMachine(document, machine.machine, place), machine.name, actions); }}>${words.remove}: ${machine.name === '' ? words.places.unnamed : machine.name}</button>`
         : nothing}

@@ -24,3 +24,12 @@ test('what is not told apart is named', () => {
   expect(() => positionsNamed(workshop, { machine: 'Pump 3' })).toThrow(/no such machine; there are "Pump 1", "Pump 2", "Winch"/u);
   expect(() => findPosition(workshop, {})).toThrow(/the file has several/u);
 });
+
+test('a machine that has no position yet holds up no other, and is told where it is asked for', () => {
+  const { workshop: half } = readWorkshop({ format: 'seatwright', version: 1, machines: [machine('New pump'), machine('Winch', 'drum')] });
+  expect(findPosition(half, {}).path).toBe('machines[1].positions[0]');
+  expect(() => positionsNamed(half, { machine: 'new pump' })).toThrow(/machine: there is no position in it/u);
+  const { workshop: empty } = readWorkshop({ format: 'seatwright', version: 1, machines: [machine('New pump')] });
+  expect(() => findPosition(empty, {})).toThrow(/machines: there is no position in it/u);
+  expect(() => readWorkshop({ format: 'seatwright', version: 1, machines: [] })).toThrow(/machines: expected a list that is not empty/u);
+});

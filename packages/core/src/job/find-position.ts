@@ -18,15 +18,16 @@ export function positionsOf(workshop: WorkshopFile): readonly FoundPosition[] {
 
 /**
  * Every position of a machine, or of all machines when none is named. Where no name is written so, capitals and spaces around it do not count.
- * @throws CalculationError invalid-input (no such machine), naming those there are
+ * @throws CalculationError invalid-input (no such machine), naming those there are; (no position in it)
  * @example positionsNamed(readWorkshop({ format: 'seatwright', version: 1, machines: [{ name: 'Bilge pump', positions: [{ name: 'drive side', parts: [{ kind: 'bearing', designation: '6203' }] }] }] }).workshop, { machine: 'bilge pump' }).length // 1
  */
 export function positionsNamed(workshop: WorkshopFile, wanted: { readonly machine?: string | undefined }): readonly FoundPosition[] {
   const all = named(positionsOf(workshop), wanted.machine, ({ machine }) => machine.name);
-  if (wanted.machine !== undefined && all.length === 0) {
-    throw invalidInput('machine', wanted.machine, `one of ${quoted(workshop.machines.map((machine) => machine.name))}`, `no such machine; there are ${quoted(workshop.machines.map((machine) => machine.name))}`);
-  }
-  return all;
+  if (all.length > 0) return all;
+  const names = workshop.machines.map((machine) => machine.name);
+  const isKnown = wanted.machine === undefined || names.some((name) => plain(name) === plain(wanted.machine ?? ''));
+  if (isKnown) throw invalidInput(wanted.machine === undefined ? 'machines' : 'machine', wanted.machine ?? names.join(', '), 'a machine with positions', 'there is no position in it');
+  throw invalidInput('machine', wanted.machine, `one of ${quoted(names)}`, `no such machine; there are ${quoted(names)}`);
 }
 
 /**
@@ -55,8 +56,11 @@ export function findPosition(workshop: WorkshopFile, wanted: { readonly machine?
 function named(all: readonly FoundPosition[], name: string | undefined, nameOf: (found: FoundPosition) => string): readonly FoundPosition[] {
   if (name === undefined) return all;
   const exact = all.filter((found) => nameOf(found) === name);
-  const plain = (text: string) => text.trim().toLowerCase();
   return exact.length > 0 ? exact : all.filter((found) => plain(nameOf(found)) === plain(name));
+}
+
+function plain(name: string): string {
+  return name.trim().toLowerCase();
 }
 
 function ambiguity(matching: readonly FoundPosition[], { machine, position }: { readonly machine?: string | undefined; readonly position?: string | undefined }, names: string): string {

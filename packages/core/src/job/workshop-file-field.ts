@@ -106,7 +106,7 @@ const machineField = z.strictObject({
   hourMeterHours: z.optional(hoursField({ label: 'hour meter now', unit: 'h', from: 0, upTo: 1_000_000 })),
   serviceIntervalHours: z.optional(hoursField({ label: 'service interval of the machine', unit: 'h', over: 0, upTo: 100_000 })),
   serviceIntervalDays: z.optional(wholeNumberField({ label: 'longest time between renewals on the machine', unit: 'days', from: 1, upTo: 36_525 })),
-  positions: z.array(positionField).check(z.minLength(1), z.maxLength(200)),
+  positions: z.array(positionField).check(z.maxLength(200)),
   note: noteField,
 });
 

@@ -85,7 +85,7 @@ function kindText(expected: string): string {
 }
 
 function rangeText(origin: string, text: string): string {
-  if (origin === 'array') return `${text} entries`;
+  if (origin === 'array') return text === 'from 1' ? 'a list that is not empty' : `${text} entries`;
   if (origin === 'string') return text === 'from 1' ? 'a text that is not empty' : `${text} characters`;
   return text;
 }

@@ -27,7 +27,8 @@ export const styles = css`
   }
   .value {
     font-weight: 650;
-    white-space: nowrap;
+    min-width: 0;
+    overflow-wrap: anywhere;
   }
   .formula {
     margin: 0;

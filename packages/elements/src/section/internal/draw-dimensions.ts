@@ -25,9 +25,10 @@ export function settleDimensions(extent: SectionExtent, paper: { readonly width:
   }
 }
 
-/** Dimension lines and their texts: thin lines, arrowheads, texts upright. */
+/** Dimension lines and their texts: thin lines, arrowheads, texts upright. The lowest row first: a line that must come past an upper text breaks behind it. */
 export function drawDimensions({ layout, callouts, rows }: SettledDimensions): SVGTemplateResult {
-  return svg`<g class="dimensions">${callouts.map((callout, i) => callout.draw(rowYOf(layout, rows[i] ?? 0)))}</g>`;
+  const placed = callouts.map((callout, i) => ({ callout, row: rows[i] ?? 0 })).sort((a, b) => b.row - a.row);
+  return svg`<g class="dimensions">${placed.map(({ callout, row }) => callout.draw(rowYOf(layout, row)))}</g>`;
 }
 
 /** The dimensions of a seal in its place, each where a drawing would look for it; the shaft at `shaftX` where the bore takes the place in front. */
