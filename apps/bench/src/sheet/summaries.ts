@@ -30,7 +30,7 @@ export function takeOutLine(seal: SealOutcome, style: WritingStyle): string {
 export function putInLine(seal: SealOutcome, driverName: string, style: WritingStyle): string {
   const { seating } = seal;
   if (seating === null) return words.notComputed;
-  const name = driverName === '' ? words.in.noDriver : driverName;
+  const name = driverName === '' ? words.in.noDriver : wordFor(driverName, sentences);
   const where = seating.seat === 'depth' ? fill(words.in.depth, { depthMm: seating.faceDepthMm?.nominal ?? 0 }, sentences, style) : words.in[seating.seat];
   const gauge = seating.gauge === null ? '' : `, ${fill(words.in.gauge, { lowMm: Math.ceil(seating.gauge.lowMm * 100 - tiny) / 100, highMm: Math.floor(seating.gauge.highMm * 100 + tiny) / 100 }, sentences, style)}`;
   return `${name}, ${where}${gauge}`;

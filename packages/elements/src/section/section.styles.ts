@@ -224,6 +224,7 @@ export const styles = css`
   }
   td {
     text-align: end;
+    white-space: nowrap;
     font-weight: 600;
   }
   thead th {

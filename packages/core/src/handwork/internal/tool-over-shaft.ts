@@ -2,6 +2,7 @@ import { commonPractice, deciding, plainGeometry, supporting, type Finding } fro
 import type { DriverNeed } from './driver-need.js';
 import type { ToolSize } from './tool-size.js';
 import { practiceValue } from './practice-value.js';
+import { atLeastMm } from './workshop-length.js';
 
 /** [mm] Clearance on the diameter below which a tool scrapes along the shaft. */
 const scrapesBelowMm = practiceValue('scrapes-shaft-below', 'Mm').low;
@@ -37,7 +38,7 @@ function closedEnd({ closedEndDepthMm, lengthMm, pathOf }: ToolSize, lengthOverM
 }
 
 function openEnd({ lengthMm, isCutToLength, pathOf }: ToolSize, lengthOverMm: number | null): readonly Finding[] {
-  if (isCutToLength) return lengthOverMm === null ? [] : [supporting('driver-cut-longer-than', 'note', { lengthOverMm }, plainGeometry)];
+  if (isCutToLength) return lengthOverMm === null ? [] : [supporting('driver-cut-longer-than', 'note', { lengthOverMm: atLeastMm(lengthOverMm) }, plainGeometry)];
   if (lengthOverMm === null) return [{ ...supporting('driver-length-against-shaft', 'unknown', {}, plainGeometry), missing: 'shaft.protrusionMm' }];
   if (lengthMm === null) return [deciding('driver-length-unknown', 'unknown', { lengthOverMm }, plainGeometry, pathOf('lengthMm'))];
   if (lengthMm > lengthOverMm) return [deciding('driver-long-enough', 'good', { lengthMm, lengthOverMm }, plainGeometry)];

@@ -17,7 +17,7 @@ export function remediesOf(situation: Situation, check: SealCheckOutput): readon
   const isLimited = check.findings.some(({ code }) => code === 'fluid-limited');
   return [
     ...(['fluid-attacks-rubber', 'temperature-over-working-limit', 'lip-speed-over', 'lip-runs-dry'].some((code) => bad.has(code)) ? otherRubbers(situation, ['suits', 'suits with care']) : isLimited ? otherRubbers(situation, ['suits']) : []),
-    ...(bad.has('outside-may-be-loose') || bad.has('case-loose-hot') ? best(attempt(() => boreRepair.compute(situation).options)) : []),
+    ...(bad.has('outside-may-be-loose') || bad.has('outside-is-loose') || bad.has('case-loose-hot') ? best(attempt(() => boreRepair.compute(situation).options)) : []),
     ...(situation.wearTrack?.catchesNail === true ? best(attempt(() => wearTrackRemedies.compute(situation).options)) : []),
   ];
 }

@@ -88,7 +88,7 @@ export const jobWords = {
     with: 'with',
     table: 'table',
     seats: 'Seats and clearance',
-    ringToTurn: 'one to turn, inside over and outside below',
+    ringToTurn: 'turn one, inside over {inside}, outside below {outside}',
     seat: 'Seat',
     at20: 'Interference at 20 °C',
     whileRunning: 'while running',

@@ -89,6 +89,10 @@ export const sealWords = {
       says: 'Whether it holds cannot be told: interference {leastUm} to {mostUm}, read to ± {uncertaintyMm} ({instrument}). In the largest bore that allows, nothing is left.',
       todo: 'Measure the bore with an inside micrometer, or measure the outside of the very seal that goes in. The bore may measure up to {boreUpToMm}.',
     },
+    'outside-is-loose': {
+      says: 'The bore measures {boreMm}: the seal is loose in it, with a gap of {leastGapUm} to {mostGapUm}. It needs a bore up to {boreUpToMm}.',
+      todo: 'Do not trust it to sealant. Look for the right seal, or have the bore sleeved.',
+    },
     'outside-may-be-loose': {
       says: 'The bore measures {boreMm}: the seal may be loose in it (interference {leastUm} to {mostUm}; it needs a bore up to {boreUpToMm}).',
       todo: 'Do not trust it to sealant alone. Measure several seals, or have the bore sleeved.',

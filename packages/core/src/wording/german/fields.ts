@@ -8,7 +8,7 @@ export const germanFieldNames: Readonly<Record<string, string>> = {
   other: 'anderes',
   chamfer: 'Fase',
   radius: 'Radius',
-  none: 'nichts',
+  none: 'keine',
   thread: 'Gewinde',
   keyway: 'Passfedernut',
   key: 'Passfeder',

@@ -91,7 +91,7 @@ export const germanJobWords: SameWords<typeof jobWords> = {
     with: 'mit',
     table: 'Tabelle',
     seats: 'Sitze und Lagerluft',
-    ringToTurn: 'einen drehen, innen über und außen unter',
+    ringToTurn: 'einen drehen, innen über {inside}, außen unter {outside}',
     seat: 'Sitz',
     at20: 'Übermaß bei 20 °C',
     whileRunning: 'im Lauf',

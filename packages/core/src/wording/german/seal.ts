@@ -92,6 +92,10 @@ export const germanSealWords: SameWords<typeof sealWords> = {
       says: 'Ob er hält, ist nicht zu entscheiden: Übermaß {leastUm} bis {mostUm}, gemessen auf ± {uncertaintyMm} ({instrument}). In der größten Bohrung, die das zulässt, bleibt nichts.',
       todo: 'Die Bohrung mit einer Innenmessschraube messen, oder den Außendurchmesser genau des Rings, der hineinkommt. Die Bohrung darf bis {boreUpToMm} messen.',
     },
+    'outside-is-loose': {
+      says: 'Die Bohrung misst {boreMm}: Der Ring ist darin lose, mit {leastGapUm} bis {mostGapUm} Spiel. Er braucht eine Bohrung bis {boreUpToMm}.',
+      todo: 'Nicht auf Dichtmasse vertrauen. Den richtigen Ring suchen oder die Bohrung ausbuchsen lassen.',
+    },
     'outside-may-be-loose': {
       says: 'Die Bohrung misst {boreMm}: Der Ring kann darin lose sein (Übermaß {leastUm} bis {mostUm}; er braucht eine Bohrung bis {boreUpToMm}).',
       todo: 'Nicht allein auf Dichtmasse vertrauen. Mehrere Ringe messen oder die Bohrung ausbuchsen lassen.',

@@ -31,7 +31,7 @@ function driverLine({ driver }: BearingOutcome, label: (key: string) => string, 
   const names = driver.candidates.map(({ name }) => wordFor(name, catalogue));
   const mm = (value: number) => writeValue('valueMm', value, style);
   const ring = wordFor(driver.ring, catalogue);
-  const text = names.length > 0 ? `${label('driver')} (${ring}): ${names.join('; ')}.` : `${label('driver')} (${ring}): ${label('ringToTurn')} ${mm(driver.insideOverMm)} / ${mm(driver.outsideUpToMm)}.`;
+  const text = names.length > 0 ? `${label('driver')} (${ring}): ${names.join('; ')}.` : `${label('driver')} (${ring}): ${label('ringToTurn').replace('{inside}', mm(driver.insideOverMm)).replace('{outside}', mm(driver.outsideUpToMm))}.`;
   return [{ kind: 'paragraph', text, isSmall: false }];
 }
 

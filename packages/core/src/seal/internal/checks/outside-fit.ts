@@ -83,5 +83,7 @@ function holdFinding(numbers: HoldNumbers, leastAtSmallestBoreMm: number, allowa
   }
   if (numbers.leastUm > 0) return deciding('outside-hold-cannot-tell', 'unknown', numbers, allowanceSource, 'bore.readings');
   if (leastAtSmallestBoreMm > 0) return deciding('outside-hold-cannot-tell', 'unknown', numbers, allowanceSource, 'bore.readings');
+  // Even the largest seal, even in the smallest bore that the readings allow.
+  if (numbers.mostUm + numbers.uncertaintyMm * 1000 < 0) return deciding('outside-is-loose', 'bad', { ...numbers, leastGapUm: -numbers.mostUm, mostGapUm: -numbers.leastUm }, allowanceSource);
   return deciding('outside-may-be-loose', 'bad', numbers, allowanceSource);
 }
