@@ -45,6 +45,17 @@ describe('on paper', () => {
     await context.close();
   });
 
+  it('draws the tools where they end, though on the screen they come sliding', async () => {
+    const { page, context } = await bench.open({ reducedMotion: 'no-preference' });
+    await openSample(page, 'Crank with its bearing');
+    const animated = page.locator('.tool.moved');
+    await expect.poll(() => animated.first().evaluate((tool) => getComputedStyle(tool).animationName)).toBe('slide-in');
+    await page.emulateMedia({ media: 'print', reducedMotion: 'no-preference' });
+    await expect.poll(() => animated.evaluateAll((all) => all.filter((tool) => tool.closest('svg') !== null).map((tool) => getComputedStyle(tool).animationName))).toEqual(expect.arrayContaining(['none']));
+    expect(await animated.evaluateAll((all) => all.map((tool) => getComputedStyle(tool).animationName).filter((name) => name !== 'none'))).toEqual([]);
+    await context.close();
+  });
+
   it('draws a bearing going in and coming out, beside its seal', async () => {
     const { page, context } = await bench.open();
     await openSample(page, 'Crank with its bearing');

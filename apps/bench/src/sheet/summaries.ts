@@ -39,7 +39,7 @@ export function putInLine(seal: SealOutcome, driverName: string, style: WritingS
 export function measureLine(seal: SealOutcome, style: WritingStyle): string {
   const { check } = seal;
   const size = (label: string, value: { readonly meanMm: number; readonly expandedUncertaintyMm: number } | null) =>
-    value === null ? `${label} ?` : `${label} ${writeValue('valueMm', value.meanMm, style)} ± ${writeValue('valueMm', value.expandedUncertaintyMm, style)}`;
+    value === null ? `${label} ?` : `${label} ${writeValue('valueMm', value.meanMm, style)} ±\u00a0${writeValue('valueMm', value.expandedUncertaintyMm, style)}`;
   return check === null ? '' : `${size(sentences.labels['shaft'] ?? '', check.shaft)}, ${size(words.boreInLine, check.bore)}`;
 }
 

@@ -174,7 +174,7 @@ function groupLine(name: GroupName, context: SheetContext): string {
 
 function readingsLine(path: string, measures: 'outside' | 'inside', context: SheetContext): string {
   const size = path === 'bore.readings' ? context.seal?.check?.bore : context.seal?.check?.shaft;
-  if (size != null && !context.isStale) return `${writeValue('valueMm', size.meanMm, context.style)} ± ${writeValue('valueMm', size.expandedUncertaintyMm, context.style)}`;
+  if (size != null && !context.isStale) return `${writeValue('valueMm', size.meanMm, context.style)} ±\u00a0${writeValue('valueMm', size.expandedUncertaintyMm, context.style)}`;
   const raw = valueAt(context.document, filePathOf({ scope: 'position', path }, context));
   try {
     const { size, doubts } = trustedSize(raw as unknown as readonly Readings[], measures, { measured: 'measured-shaft', path });

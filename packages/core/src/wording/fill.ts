@@ -15,7 +15,8 @@ export function fill(
   catalogue: Catalogue,
   style: WritingStyle = plainStyle,
 ): string {
-  return template.replace(placeholder, (whole, name: string, one?: string, many?: string) => {
+  // What is plus or minus stays with its sign.
+  return template.replaceAll('± ', '±\u00a0').replace(placeholder, (whole, name: string, one?: string, many?: string) => {
     const value = parameters[name];
     if (value === undefined) return whole;
     if (one !== undefined && many !== undefined) return value === 1 ? one : many;

@@ -29,6 +29,6 @@ export function boreRecordData(record: Record | null, words: ElementWords, style
     lines: straight.length === 0 ? [] : [{ name: boreRecord.goesOn, pattern: 'second', points: straight }],
     limits: trend === null ? [] : [{ name: `${boreRecord.limit}, ${mm(trend.limitMm)}`, axis: 'y', at: trend.limitMm }],
     marks: measured.map(({ i, boreMm, doubtMm }) => ({ name: boreRecord.read, x: i, y: boreMm, ...(doubtMm === 0 ? {} : { yLow: boreMm - doubtMm, yHigh: boreMm + doubtMm }) })),
-    table: { columns: [boreRecord.change, boreRecord.date, boreRecord.bore, boreRecord.doubt], rows: measured.map(({ i, date, boreMm, doubtMm }) => [String(i), date, mm(boreMm), doubtMm === 0 ? '' : `± ${mm(doubtMm)}`]) },
+    table: { columns: [boreRecord.change, boreRecord.date, boreRecord.bore, boreRecord.doubt], rows: measured.map(({ i, date, boreMm, doubtMm }) => [String(i), date, mm(boreMm), doubtMm === 0 ? '' : `±\u00a0${mm(doubtMm)}`]) },
   };
 }

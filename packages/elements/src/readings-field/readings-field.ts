@@ -184,7 +184,7 @@ export class SeatReadingsField extends LitElement {
       const words = this.words.field;
       return {
         kind: 'size',
-        text: html`${words.mean} <strong>${mm(size.meanMm)}</strong> ± ${mm(size.expandedUncertaintyMm)}${size.ovalityUm === null || size.ovalityUm === 0 ? '' : `, ${words.oval} ${um(size.ovalityUm)}`}${size.taperUm === null ? '' : `, ${words.taper} ${um(size.taperUm)}`}${doubts.length === 0 ? '' : `; ${words.far}`}`,
+        text: html`${words.mean} <strong>${mm(size.meanMm)}</strong> ±\u00a0${mm(size.expandedUncertaintyMm)}${size.ovalityUm === null || size.ovalityUm === 0 ? '' : `, ${words.oval} ${um(size.ovalityUm)}`}${size.taperUm === null ? '' : `, ${words.taper} ${um(size.taperUm)}`}${doubts.length === 0 ? '' : `; ${words.far}`}`,
       };
     } catch (error) {
       if (error instanceof CalculationError) return { kind: 'fault', message: plainMessage(error, this.catalogue) };

@@ -148,10 +148,14 @@ export const styles = css`
       transform: translateX(-28px);
     }
   }
-  @media (prefers-reduced-motion: reduce) {
+  /* Paper shows the end of the way, not its beginning. */
+  @media print, (prefers-reduced-motion: reduce) {
     .tool.moved {
       animation: none;
     }
+  }
+  .scale {
+    white-space: nowrap;
   }
   figcaption {
     display: flex;

@@ -220,7 +220,7 @@ export class SeatSection extends SentenceElement {
     return html`<figcaption>
       <span class="chosen">${this.what(geometry)}</span>
       ${details.filter(({ marks }) => marks.interference !== null).map(({ letter, name, marks }) => html`<span>${name === '' ? '' : html`<b>${letter}</b> ${name}: `}${this.detailText(marks)}</span>`)}
-      <span>${this.lengthUnit === 'in' ? words.inInches : words.inMm}${this.isStandIn(geometry) ? nothing : html`, ${words.scaleBar}: <svg class="bar" aria-hidden="true" width=${barPx + 2} height="9" viewBox="0 0 ${barPx + 2} 9"><path class="thin" d="M1 1V8M1 4.5H${barPx + 1}M${barPx + 1} 1V8"></path></svg> ${this.lengthUnit === 'in' ? '1/2 in' : '10 mm'}`}</span>
+      <span>${this.lengthUnit === 'in' ? words.inInches : words.inMm}${this.isStandIn(geometry) ? nothing : html`, ${words.scaleBar}: <span class="scale"><svg class="bar" aria-hidden="true" width=${barPx + 2} height="9" viewBox="0 0 ${barPx + 2} 9"><path class="thin" d="M1 1V8M1 4.5H${barPx + 1}M${barPx + 1} 1V8"></path></svg> ${this.lengthUnit === 'in' ? '1/2\u00a0in' : '10\u00a0mm'}</span>`}</span>
     </figcaption>`;
   }
 

@@ -31,7 +31,7 @@ export function zonesData(nominalMm: number | null, parts: readonly ZonePart[], 
     marks: parts.flatMap(({ read }, i) => (read === undefined ? [] : [{ name: zones.read, x: wide * (i + 0.78), y: (read.lowUm + read.highUm) / 2, yLow: read.lowUm - read.uncertaintyUm, yHigh: read.highUm + read.uncertaintyUm }])),
     table: {
       columns: [zones.part, zones.lower, zones.upper, zones.read, zones.doubt],
-      rows: parts.map(({ name, lowerUm, upperUm, read }) => [name, um(lowerUm), um(upperUm), read === undefined ? '' : `${um(read.lowUm)} ${words.section.upTo} ${um(read.highUm)}`, read === undefined ? '' : `± ${um(read.uncertaintyUm)}`]),
+      rows: parts.map(({ name, lowerUm, upperUm, read }) => [name, um(lowerUm), um(upperUm), read === undefined ? '' : `${um(read.lowUm)} ${words.section.upTo} ${um(read.highUm)}`, read === undefined ? '' : `±\u00a0${um(read.uncertaintyUm)}`]),
     },
   };
 }

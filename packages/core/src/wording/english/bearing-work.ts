@@ -84,5 +84,6 @@ export const bearingWorkWords = {
     'shaft-chilled-to': 'The shaft is chilled no further than dry ice reaches',
     'bearing-chilled-to': 'The bearing is chilled no further than bearings stand' },
   effects: { 'which-drivers-serve': 'which tools serve' },
+  values: { either: 'either ring' },
   readings: { 'bearing.designation': 'the designation of the bearing, or its three sizes', 'bearing.shaftReadings': 'the shaft seat of the bearing', 'bearing.housingReadings': 'the housing seat of the bearing' },
 } as const;

@@ -24,6 +24,6 @@ export const english: Catalogue = {
   effects: { ...fitsWords.effects, ...measuresWords.effects, ...jointWords.effects, ...sealWords.effects, ...bearingSeatWords.effects, ...bearingWorkWords.effects, ...handworkWords.effects, ...jobWords.effects },
   readings: { ...fitsWords.readings, ...measuresWords.readings, ...jointWords.readings, ...sealWords.readings, ...bearingSeatWords.readings, ...bearingWorkWords.readings, ...handworkWords.readings },
   labels: jobWords.labels,
-  values: { ...measuresWords.values, ...handworkWords.values, ...leakWords.values, ...jobWords.values },
+  values: { ...measuresWords.values, ...bearingWorkWords.values, ...handworkWords.values, ...leakWords.values, ...jobWords.values },
   names: {},
 };

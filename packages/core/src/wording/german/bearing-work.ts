@@ -87,5 +87,6 @@ export const germanBearingWorkWords: SameWords<typeof bearingWorkWords> = {
     'shaft-chilled-to': 'Die Welle wird nicht weiter gekühlt, als Trockeneis reicht',
     'bearing-chilled-to': 'Das Lager wird nicht weiter gekühlt, als Lager aushalten' },
   effects: { 'which-drivers-serve': 'welche Werkzeuge taugen' },
+  values: { either: 'einer der Ringe' },
   readings: { 'bearing.designation': 'die Bezeichnung des Lagers oder seine drei Maße', 'bearing.shaftReadings': 'der Wellensitz des Lagers', 'bearing.housingReadings': 'der Gehäusesitz des Lagers' },
 };

@@ -28,6 +28,6 @@ export const german: Catalogue = {
   effects: { ...germanFitsWords.effects, ...germanMeasuresWords.effects, ...germanJointWords.effects, ...germanSealWords.effects, ...germanBearingSeatWords.effects, ...germanBearingWorkWords.effects, ...germanHandworkWords.effects, ...germanJobWords.effects },
   readings: { ...germanFitsWords.readings, ...germanMeasuresWords.readings, ...germanJointWords.readings, ...germanSealWords.readings, ...germanBearingSeatWords.readings, ...germanBearingWorkWords.readings, ...germanHandworkWords.readings },
   labels: germanJobWords.labels,
-  values: { ...germanMeasuresWords.values, ...germanHandworkWords.values, ...germanLeakWords.values, ...germanJobWords.values },
+  values: { ...germanMeasuresWords.values, ...germanBearingWorkWords.values, ...germanHandworkWords.values, ...germanLeakWords.values, ...germanJobWords.values },
   names: { ...germanErrorNames, ...germanWorkingNames, ...germanTableNames, ...germanFieldNames },
 };

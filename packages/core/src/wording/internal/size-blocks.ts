@@ -13,7 +13,7 @@ export function sizeBlocks(seal: SealOutcome, check: SealCheckOutput, catalogue:
   const mm = (value: number) => writeValue('valueMm', value, style);
   const um = (value: number) => writeValue('valueUm', value, style);
   const measured = (size: SealCheckOutput['bore']) =>
-    size === null ? '?' : `${mm(size.meanMm)} ± ${mm(size.expandedUncertaintyMm)} (${wordFor(size.instrument, catalogue)})`;
+    size === null ? '?' : `${mm(size.meanMm)} ±\u00a0${mm(size.expandedUncertaintyMm)} (${wordFor(size.instrument, catalogue)})`;
   const band = (nominalMm: number, { lowerMm, upperMm, label: name }: { readonly lowerMm: number; readonly upperMm: number; readonly label: string }) =>
     `${mm(nominalMm + lowerMm)} ${label('to')} ${mm(nominalMm + upperMm)} (${wordFor(name, catalogue)})`;
   const rows: (readonly string[])[] = [
