@@ -132,7 +132,7 @@ const page: UserConfig = {
   base: './',
   resolve: {
     alias: [
-      { find: /^\.\/(leaks|measures)\.js$/, replacement: at('./src/words/not-on-a-sheet.ts') },
+      { find: /^\.\/(hold-and-draw|leaks|measures|sizes-and-heat|taking-apart)\.js$/, replacement: at('./src/words/not-on-a-sheet.ts') },
       { find: 'd3-interpolate', replacement: at('./src/charts/interpolate-numbers.ts') },
       { find: /^@seatwright\/core$/, replacement: at('../../packages/core/src/index.ts') },
       { find: /^@seatwright\/core\/registry$/, replacement: at('../../packages/core/src/registry.ts') },

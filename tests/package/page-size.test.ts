@@ -2,8 +2,11 @@ import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { expect, test } from 'vitest';
+import { holdAndDrawWords } from '../../packages/core/src/wording/english/hold-and-draw.js';
 import { leakWords } from '../../packages/core/src/wording/english/leaks.js';
 import { measuresWords } from '../../packages/core/src/wording/english/measures.js';
+import { sizesAndHeatWords } from '../../packages/core/src/wording/english/sizes-and-heat.js';
+import { takingApartWords } from '../../packages/core/src/wording/english/taking-apart.js';
 import { root } from './internal/consumer.js';
 
 const dist = join(root, 'apps/bench/dist');
@@ -57,7 +60,7 @@ test('the first load holds nothing heavy', () => {
 
 test('what the page keeps no words for, it does not say', () => {
   const scripts = assets.filter((name) => name.endsWith('.js')).map((name) => readFileSync(join(dist, 'assets', name), 'utf8')).join('\n');
-  const codes = [leakWords, measuresWords].flatMap((words) => Object.values(words).flatMap((group) => Object.keys(group)));
+  const codes = [holdAndDrawWords, leakWords, measuresWords, sizesAndHeatWords, takingApartWords].flatMap((words) => Object.values(words).flatMap((group) => Object.keys(group)));
   expect(codes.length).toBeGreaterThan(100);
   expect(codes.filter((code) => ['`', '"', "'"].some((quote) => scripts.includes(`${quote}${code}${quote}`)))).toEqual([]);
 });

@@ -35,5 +35,19 @@ export interface Catalogue {
   readonly names: Readonly<Record<string, string>>;
 }
 
+const perRoom = ['findings', 'steps', 'notChecked', 'assumed', 'effects', 'readings', 'values'] as const;
+type PerRoom = (typeof perRoom)[number];
+
+/** What one room has to say, of each sort as far as it has any. */
+export type RoomWords = { readonly [K in PerRoom]?: Catalogue[K] };
+
+/**
+ * The words of all rooms, each sort together; where two rooms know one code, the later one speaks.
+ * @internal
+ */
+export function allTogether(rooms: readonly RoomWords[]): Pick<Catalogue, PerRoom> {
+  return Object.fromEntries(perRoom.map((sort) => [sort, Object.assign({}, ...rooms.map((room) => room[sort])) as Catalogue[PerRoom]])) as unknown as Pick<Catalogue, PerRoom>;
+}
+
 /** The same words in another language: every one of them, and no other. */
 export type SameWords<T> = T extends string ? string : { readonly [K in keyof T]: SameWords<T[K]> };

@@ -1,4 +1,4 @@
-import type { Catalogue } from '../catalogue.js';
+import { allTogether, type Catalogue } from '../catalogue.js';
 import { germanBearingSeatWords } from './bearing-seat.js';
 import { germanBearingWorkWords } from './bearing-work.js';
 import { germanCautionWords } from './cautions.js';
@@ -6,12 +6,15 @@ import { germanErrorNames } from './errors.js';
 import { germanFieldNames } from './fields.js';
 import { germanFitsWords } from './fits.js';
 import { germanHandworkWords } from './handwork.js';
+import { germanHoldAndDrawWords } from './hold-and-draw.js';
 import { germanJobWords } from './job.js';
 import { germanJointWords } from './joint.js';
 import { germanLeakWords } from './leaks.js';
 import { germanMeasuresWords } from './measures.js';
 import { germanTableNames, germanUnits } from './names.js';
 import { germanSealWords } from './seal.js';
+import { germanSizesAndHeatWords } from './sizes-and-heat.js';
+import { germanTakingApartWords } from './taking-apart.js';
 import { germanWorkingNames } from './working.js';
 
 /** German, complete. */
@@ -20,14 +23,8 @@ export const german: Catalogue = {
   decimalMark: ',',
   units: germanUnits,
   dayForm: '{day}.{month}.{year}',
-  findings: { ...germanFitsWords.findings, ...germanMeasuresWords.findings, ...germanJointWords.findings, ...germanSealWords.findings, ...germanBearingSeatWords.findings, ...germanBearingWorkWords.findings, ...germanHandworkWords.findings, ...germanLeakWords.findings, ...germanJobWords.findings },
-  steps: { ...germanHandworkWords.steps, ...germanLeakWords.steps, ...germanBearingWorkWords.steps, ...germanJobWords.steps },
+  ...allTogether([germanFitsWords, germanMeasuresWords, germanJointWords, germanTakingApartWords, germanSealWords, germanSizesAndHeatWords, germanBearingSeatWords, germanBearingWorkWords, germanHandworkWords, germanHoldAndDrawWords, germanLeakWords, germanJobWords]),
   cautions: germanCautionWords,
-  notChecked: { ...germanFitsWords.notChecked, ...germanMeasuresWords.notChecked, ...germanJointWords.notChecked, ...germanSealWords.notChecked, ...germanBearingSeatWords.notChecked, ...germanBearingWorkWords.notChecked, ...germanHandworkWords.notChecked, ...germanLeakWords.notChecked, ...germanJobWords.notChecked },
-  assumed: { ...germanFitsWords.assumed, ...germanMeasuresWords.assumed, ...germanJointWords.assumed, ...germanSealWords.assumed, ...germanBearingSeatWords.assumed, ...germanBearingWorkWords.assumed, ...germanHandworkWords.assumed },
-  effects: { ...germanFitsWords.effects, ...germanMeasuresWords.effects, ...germanJointWords.effects, ...germanSealWords.effects, ...germanBearingSeatWords.effects, ...germanBearingWorkWords.effects, ...germanHandworkWords.effects, ...germanJobWords.effects },
-  readings: { ...germanFitsWords.readings, ...germanMeasuresWords.readings, ...germanJointWords.readings, ...germanSealWords.readings, ...germanBearingSeatWords.readings, ...germanBearingWorkWords.readings, ...germanHandworkWords.readings },
   labels: germanJobWords.labels,
-  values: { ...germanMeasuresWords.values, ...germanBearingWorkWords.values, ...germanHandworkWords.values, ...germanLeakWords.values, ...germanJobWords.values },
   names: { ...germanErrorNames, ...germanWorkingNames, ...germanTableNames, ...germanFieldNames },
 };
