@@ -69,8 +69,10 @@ describe('driver-search', () => {
     expect('missMm' in tight ? tight.missMm : null).toBeCloseTo(20.0046 - 19.6, 2);
   });
 
-  it('counts a sleeve over the thread as what has to pass', () => {
-    const sleeved = { shaft: { ...pump.shaft, obstacles: [...pump.shaft.obstacles, { kind: 'sleeve', diameterMm: 24, fromMm: 0 }] } };
+  it('counts a collar over the thread as what has to pass, and no sleeve: that is taken off first', () => {
+    const with_ = (kind: string) => ({ shaft: { ...pump.shaft, obstacles: [...pump.shaft.obstacles, { kind, diameterMm: 24, fromMm: 0 }] } });
+    const sleeved = with_('collar');
+    expect(judge(tube(34.5, 23), with_('sleeve')).codes).not.toContain('driver-does-not-clear-shaft');
     expect(judge(tube(34.5, 23), sleeved).codes).toContain('driver-does-not-clear-shaft');
     expect(judge(tube(34.5, 29), sleeved).verdict).toBe('suits');
   });

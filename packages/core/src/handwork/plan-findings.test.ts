@@ -91,6 +91,9 @@ describe('where the new seal ends', () => {
     expect(way(collar(32))).toMatchObject([['seating-shaft-part-in-the-way', 'bad', 'deciding', { part: 'collar', shaftMm: 20 }]]);
     const thread = { obstacles: [{ kind: 'thread', diameterMm: 19, fromMm: 10 }] };
     expect(way({ leadIn: { kind: 'none' }, ...thread }).map(([code]) => code)).toEqual(['seating-lip-needs-sleeve']);
+    // Each kind that could cut it, the largest first; what is off the shaft cuts nothing.
+    const several = { leadIn: { kind: 'chamfer' }, obstacles: [{ kind: 'circlip groove', diameterMm: 19.2, fromMm: 8, lengthMm: 1 }, { kind: 'thread', diameterMm: 19.5, fromMm: 12 }, { kind: 'thread', diameterMm: 19.4, fromMm: 30 }, { kind: 'key', diameterMm: 23, fromMm: 15 }, { kind: 'sleeve', diameterMm: 26, fromMm: 15, hasSharpEdge: true }] };
+    expect(way(several).map(([, , , parameters]) => parameters)).toEqual([{ part: 'thread', partMm: 19.5 }, { part: 'circlip groove', partMm: 19.2 }]);
   });
 });
 

@@ -103,6 +103,9 @@ describe('taking out', () => {
     for (const kind of ['key', 'sleeve']) expect(on(kind)).toContain('out-take-off-key');
     for (const kind of ['collar', 'thread']) expect(on(kind)).not.toContain('out-take-off-key');
     expect(codes()).not.toContain('out-take-off-key');
+    // Off the shaft, it hides no face.
+    expect(run({ shaft: { ...base.shaft, obstacles: [{ kind: 'sleeve', diameterMm: 30, fromMm: 1, lengthMm: 5 }] } }).method).toBe('drill and screw');
+    expect(run({ shaft: { ...base.shaft, obstacles: [{ kind: 'collar', diameterMm: 30, fromMm: 1, lengthMm: 5 }] } }).method).toBe('pull on the rim');
   });
 
   test('pushed out, or hooked: through the open side, by the rim, after the face was cleared', () => {
@@ -146,6 +149,14 @@ describe('putting in', () => {
       ['in-turn-by-hand', {}, ['machine-cannot-start']],
       ['in-look-for-leaks', {}, ['hot-parts', 'spinning-parts']],
     ]);
+  });
+
+  test('what cuts is covered one by one; keys and sleeves go on again when the seal is in', () => {
+    const obstacles = [{ kind: 'thread', diameterMm: 19.5, fromMm: 12 }, { kind: 'circlip groove', diameterMm: 19.2, fromMm: 8, lengthMm: 1 }, { kind: 'key', diameterMm: 23, fromMm: 15 }];
+    const steps = all({ shaft: { leadIn: { kind: 'chamfer' }, obstacles } });
+    expect(steps.filter(([code]) => code.startsWith('in-sleeve')).map(([, parameters]) => parameters['part'])).toEqual(['thread', 'circlip groove']);
+    expect(steps.map(([code]) => code).slice(-3)).toEqual(['in-turn-by-hand', 'in-put-keys-back', 'in-look-for-leaks']);
+    expect(all().map(([code]) => code)).not.toContain('in-put-keys-back');
   });
 
   test('a two-stroke, a dust lip, a rubber cover, a fluid that is known', () => {

@@ -49,8 +49,8 @@ test('inside: as deep as the shaft asks, a relief where it does not reach, open 
   expect(turned({ shaft: { protrusionMm: -40 }, seat: { kind: 'depth', depthMm: 3 } })).toMatchObject({ insideDepthMm: 3, lengthMm: 33 });
 });
 
-test('over a sleeve half a millimetre free; where that leaves no rim of 1 mm there is none to turn', () => {
-  const over = (diameterMm: number, more: Input = {}) => turned({ shaft: { ...shaft, obstacles: [{ kind: 'sleeve', diameterMm, fromMm: 0 }] }, ...more });
+test('over a collar half a millimetre free; where that leaves no rim of 1 mm there is none to turn', () => {
+  const over = (diameterMm: number, more: Input = {}) => turned({ shaft: { ...shaft, obstacles: [{ kind: 'collar', diameterMm, fromMm: 0 }] }, ...more });
   // Measured with a calliper: 31.06 + 0.5 = 31.6; H12 is 0.25 over 30 mm.
   expect(over(31)).toMatchObject({ insideMm: 31.6, insideDeviationMm: { low: 0, high: 0.25 } });
   expect(over(24)).toMatchObject({ insideMm: 27.5 });

@@ -55,7 +55,7 @@ export function findMaterial(id: string, own: readonly OwnMaterial[] = [], path 
   const poissonRatio = columns.poissonRatio[i];
   const expansion = columns.expansionUmPerMK[i];
   if (i < 0 || youngsModulusGpa == null || poissonRatio == null || expansion == null) {
-    const known = `${columns.id.join(', ')}, or a material of the workshop file`;
+    const known = `${likelyMaterials(id).join(', ')}, or a material of the workshop file`;
     throw invalidInput(path, id, `one of ${known}`, `unknown material; known are ${known}`);
   }
   return {
@@ -74,6 +74,15 @@ export function findMaterial(id: string, own: readonly OwnMaterial[] = [], path 
     densityKgPerM3: columns.densityKgPerM3[i] ?? null,
     source: source(columns.rowSource[i] || table.source, markAt(table, 'expansionUmPerMK', i) satisfies HeldMark),
   };
+}
+
+/** Of the table those whose id, name or family holds the asked word, or is held by it; all of them where none does. */
+function likelyMaterials(asked: string): readonly string[] {
+  const plain = (text: string) => text.toLowerCase().replaceAll(/[^a-z0-9]/gu, '');
+  const wanted = plain(asked);
+  const { id, name, class: family } = table.columns;
+  const near = wanted.length < 2 ? [] : id.filter((one, i) => [one, name[i] ?? '', family[i] ?? ''].map(plain).some((text) => text.includes(wanted) || wanted.includes(text)));
+  return near.length > 0 ? near : id;
 }
 
 /**

@@ -21,3 +21,12 @@ test('a material of the workshop comes first, with the source that the workshop 
 });
 
 test('an unknown material lists what is known', () => expect(() => materialProperties.run({ material: 'cheese' })).toThrow(/known are steel-c45/));
+
+test.each([
+  ['mg-az91', /known are mg-az91d, or a material of the workshop file/u],
+  ['Cast iron', /known are gjl250, gjs500, or/u],
+  ['aluminium', /known are al-a380, .*al-a356-t6, or/u],
+  ['unobtainium', /known are steel-c45, .*ptfe, or/u],
+])('an unknown material, %s, is answered with those that may be meant', (id, message) => {
+  expect(() => materialProperties.run({ material: id })).toThrow(message);
+});

@@ -26,10 +26,14 @@ describe('the size of the shaft', () => {
     [19.87001, 'fine', 'shaft-in-band good!'],
     [19.8699, 'fine', 'shaft-undersize-lip-still-touches care!'],
     [19.501, 'fine', 'shaft-undersize-lip-still-touches care!'],
-    [19.4999, 'fine', 'shaft-is-another-size bad!'],
+    [19.4999, 'fine', 'shaft-is-no-listed-size bad!'],
+    // 3/4 in = 19.05 mm
+    [19.06, 'fine', 'shaft-is-an-inch-size bad!'],
+    [18.01, 'fine', 'shaft-is-another-size bad!'],
     [20.0001, 'fine', 'shaft-oversize care!'],
     [20.5, 'fine', 'shaft-oversize care!'],
-    [20.5001, 'fine', 'shaft-is-another-size bad!'],
+    [20.5001, 'fine', 'shaft-is-no-listed-size bad!'],
+    [22.05, 'fine', 'shaft-is-another-size bad!'],
     // ± 0.02: proven within, on the edge from either side, proven without.
     [19.9, 'coarse', 'shaft-in-band good!'],
     [19.98, 'coarse', 'shaft-in-band good!'],

@@ -2,6 +2,7 @@ import { commonPractice, plainGeometry, planStep, source, type PlanStep, type So
 import type { ScrewChoice } from './choose-screw.js';
 import type { Extraction } from './extraction.js';
 import type { DrillDepth } from './hole-in-face.js';
+import { isFixed } from './section.js';
 import { atLeastMm, atMostMm, nearMm } from './workshop-length.js';
 
 const manuals: SourceReference = source('workshop-manuals-1995', 'page', 'oil seals');
@@ -37,8 +38,7 @@ function freeing({ situation }: Extraction): readonly PlanStep[] {
   else if (retainedBy === 'circlip') steps.push(planStep('out-take-off-circlip', {}, commonPractice, ['eye-protection', 'circlip-flies']));
   else if (retainedBy === 'plate') steps.push(planStep('out-take-off-plate', {}, commonPractice));
   else if (retainedBy === 'staking') steps.push(planStep('out-free-staking', {}, commonPractice, ['eye-protection', 'chips-stay-out']));
-  const hasSomethingOn = (situation.shaft?.obstacles ?? []).some(({ kind }) => kind === 'key' || kind === 'sleeve');
-  if (hasSomethingOn) steps.push(planStep('out-take-off-key', {}, commonPractice));
+  if (situation.shaft?.obstacles?.some((obstacle) => !isFixed(obstacle)) === true) steps.push(planStep('out-take-off-key', {}, commonPractice));
   steps.push(planStep('out-wrap-shaft', {}, commonPractice));
   return steps;
 }

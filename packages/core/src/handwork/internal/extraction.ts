@@ -4,7 +4,7 @@ import { chooseScrew, type ScrewChoice } from './choose-screw.js';
 import { oldDepthOf } from './final-depth.js';
 import { drillDepthOf, freeFaceOf, type DrillDepth, type FreeFace } from './hole-in-face.js';
 import { pushOutOf, type PushOut } from './push-out.js';
-import { isFixed, largestOnShaft, midwayMm, sectionOf, type LargestOnShaft, type Section } from './section.js';
+import { largestOnShaft, midwayMm, sectionOf, type LargestOnShaft, type Section } from './section.js';
 import { practiceValue } from './practice-value.js';
 
 export type ExtractionInput = Situation & { readonly leastWallMm?: number | undefined };
@@ -75,7 +75,7 @@ export function extractionOf(input: ExtractionInput): Extraction {
   const roomNeededMm = depth === null ? null : depth.overshootMm + practice.drillReserveMm;
   const reaches = roomBehindMm !== null && roomNeededMm !== null && roomBehindMm < roomNeededMm;
   const method: ExtractionMethod = pushOut !== null ? 'push out from inside' : screw !== null && !reaches ? 'drill and screw' : 'pull on the rim';
-  const onShaft = largestOnShaft(situation, section, depthMm, isFixed);
+  const onShaft = largestOnShaft(situation, section, depthMm);
   const isBlocked = onShaft.kind !== 'shaft' && onShaft.largestMm >= midwayMm(situation);
   const drillReachMm = depth === null ? null : drillReach(situation, face, depth, depthMm);
   return {

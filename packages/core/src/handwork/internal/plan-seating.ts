@@ -20,7 +20,7 @@ export function planSeating(situation: Situation): SeatingPlanOutput {
     boreLeftMm: plan.boreLeftMm,
     roomBehindMm: plan.roomBehindMm,
     moveMm: plan.moveMm,
-    needsLipSleeve: plan.cutsLip !== null || situation.shaft?.leadIn?.kind === 'none',
+    needsLipSleeve: plan.cutsLip.length > 0 || situation.shaft?.leadIn?.kind === 'none',
     steps: seatingSteps(plan),
     findings,
     assumptions: assumptionsOf(plan),

@@ -76,10 +76,10 @@ function wayIn({ onShaft, isBlocked, cutsLip, situation }: Seating): readonly Fi
   if (isBlocked) findings.push(deciding('seating-shaft-part-in-the-way', 'bad', { part: onShaft.kind, partMm: onShaft.largestMm, shaftMm }, plainGeometry));
   else if (onShaft.kind !== 'shaft' && onShaft.markedMm > shaftMm) findings.push(supporting('seating-lip-must-stretch', 'care', { part: onShaft.kind, partMm: onShaft.largestMm, shaftMm }, plainGeometry));
   const manuals = source('workshop-manuals-1995', 'page', 'fitting sleeve over threads, splines and keyways');
-  if (cutsLip !== null) findings.push(supporting('seating-lip-needs-sleeve', 'care', { ...cutsLip }, manuals));
+  for (const part of cutsLip) findings.push(supporting('seating-lip-needs-sleeve', 'care', { ...part }, manuals));
   const leadIn = situation.shaft?.leadIn;
   if (leadIn === undefined) findings.push({ ...supporting('seating-shaft-edge-unknown', 'unknown', {}, commonPractice), missing: 'shaft.leadIn' });
-  else if (leadIn.kind === 'none' && cutsLip === null) findings.push(supporting('seating-shaft-edge-sharp', 'care', {}, manuals));
+  else if (leadIn.kind === 'none' && cutsLip.length === 0) findings.push(supporting('seating-shaft-edge-sharp', 'care', {}, manuals));
   return findings;
 }
 

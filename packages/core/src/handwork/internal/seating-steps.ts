@@ -2,6 +2,7 @@ import { commonPractice, plainGeometry, planStep, source, type PlanStep, type So
 import { flushOrShoulder, tiltShare } from './final-depth.js';
 import { practiceValue } from './practice-value.js';
 import type { Seating } from './seating.js';
+import { isFixed } from './section.js';
 import { wettingSteps } from './wetting-steps.js';
 import { withinMm } from './workshop-length.js';
 
@@ -23,7 +24,7 @@ function before(plan: Seating): readonly PlanStep[] {
     planStep('in-clean-bore-and-shaft', {}, manuals, ['nothing-blown-in', ...(isTwoStroke ? ['crankcase-stays-clean', 'petrol-vapour'] : [])]),
     planStep('in-feel-edges', {}, commonPractice, ['chips-stay-out', 'cut-edges']),
   ];
-  if (cutsLip !== null) steps.push(guideStep(plan, cutsLip));
+  if (cutsLip.length > 0) steps.push(...cutsLip.map((part) => guideStep(plan, part)));
   else if (shaft?.leadIn === undefined) steps.push(planStep('in-look-at-shaft-edge', {}, manuals));
   else if (shaft.leadIn.kind === 'none') steps.push(planStep('in-sleeve-over-edge', {}, manuals));
   return steps;
@@ -33,7 +34,7 @@ function before(plan: Seating): readonly PlanStep[] {
  * A foil or sleeve over what could cut the lip. Below the shaft it may be as thick as the shaft: the lip is stretched no further than it will run.
  * Above it, the stretch over the free size of the lip is said beside that on the shaft; no limit of it is published.
  */
-function guideStep({ situation, lipFreeMm }: Seating, { part, partMm }: NonNullable<Seating['cutsLip']>): PlanStep {
+function guideStep({ situation, lipFreeMm }: Seating, { part, partMm }: Seating['cutsLip'][number]): PlanStep {
   const { shaftMm } = situation.seal;
   if (partMm + 2 * guideFoil.low <= shaftMm || lipFreeMm === null) return planStep('in-sleeve-over-part', { part, partMm, sleeveUpToMm: Math.max(shaftMm, partMm + 2 * guideFoil.low) }, manuals);
   const sleeveMm = partMm + 2 * guideFoil.low;
@@ -68,6 +69,7 @@ function proving({ gauge, situation }: Seating): readonly PlanStep[] {
   if (gauge !== null) steps.push(planStep('in-measure-four', { ...withinMm(gauge.lowMm, gauge.highMm), largestSpreadMm: withinMm(0, gauge.largestSpreadMm).highMm }, plainGeometry));
   else steps.push(planStep('in-measure-four-alike', { largestSpreadMm: withinMm(0, tiltShare.good * situation.seal.outsideMm).highMm }, plainGeometry));
   steps.push(planStep('in-turn-by-hand', {}, commonPractice, ['machine-cannot-start']));
+  if (situation.shaft?.obstacles?.some((obstacle) => !isFixed(obstacle)) === true) steps.push(planStep('in-put-keys-back', {}, commonPractice));
   if (retainedBy === 'circlip') steps.push(planStep('in-refit-circlip', {}, commonPractice, ['eye-protection', 'circlip-flies']));
   else if (retainedBy === 'plate') steps.push(planStep('in-refit-plate', {}, commonPractice));
   else if (retainedBy === 'staking') steps.push(planStep('in-stake-again', {}, commonPractice, ['eye-protection', 'chips-stay-out']));

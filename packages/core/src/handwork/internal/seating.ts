@@ -40,8 +40,13 @@ export interface Seating {
   readonly isBlocked: boolean;
   /** Bore of the lip while it is free, at the least; null where no span is known for this shaft. */
   readonly lipFreeMm: number | null;
-  /** What could cut the lip on its way; null: nothing known. */
-  readonly cutsLip: { readonly part: string; readonly partMm: number } | null;
+  /** What could cut the lip on its way, the largest of each kind. */
+  readonly cutsLip: readonly CuttingPart[];
+}
+
+interface CuttingPart {
+  readonly part: string;
+  readonly partMm: number;
 }
 
 /** Seat length that DIN 3760 asks for, as a share of the width. */
@@ -56,7 +61,7 @@ export function seatingOf(situation: Situation): Seating {
   const oldDepth = oldDepthOf(situation);
   const { bore, seal, wearTrack } = situation;
   const chamferLengthMm = bore?.leadIn?.lengthMm ?? usualChamferMm(seal.widthMm);
-  const onShaft = largestOnShaft(situation, section, final.depthMm?.nominal ?? 0, isFixed);
+  const onShaft = largestOnShaft(situation, section, final.depthMm?.nominal ?? 0);
   return {
     situation,
     section,
@@ -119,17 +124,19 @@ function lipFreeOf(shaftMm: number): number | null {
   return interferenceMm === undefined ? null : shaftMm - interferenceMm;
 }
 
-const cutting: readonly Obstacle['kind'][] = ['thread', 'keyway', 'key', 'spline', 'circlip groove', 'cross hole'];
+const cutting: readonly Obstacle['kind'][] = ['thread', 'keyway', 'spline', 'circlip groove', 'cross hole'];
 
-/** The largest thing outside the seal that the lip touches and that could cut it. */
-function cutsLip({ shaft, seal }: Situation, depthMm: number): Seating['cutsLip'] {
+/** What stays on the shaft outside the seal, is touched by the lip and could cut it. */
+function cutsLip({ shaft, seal }: Situation, depthMm: number): readonly CuttingPart[] {
   const lipInsideMm = lipFreeOf(seal.shaftMm) ?? 0;
-  let worst: Seating['cutsLip'] = null;
-  for (const { kind, diameterMm, fromMm, lengthMm, hasSharpEdge } of shaft?.obstacles ?? []) {
+  const largest = new Map<string, number>();
+  for (const obstacle of shaft?.obstacles ?? []) {
+    const { kind, diameterMm, fromMm, lengthMm, hasSharpEdge } = obstacle;
+    if (!isFixed(obstacle)) continue;
     if (lengthMm !== undefined && fromMm + lengthMm <= -(depthMm + seal.widthMm)) continue;
     const cuts = hasSharpEdge === true || (cutting.includes(kind) && hasSharpEdge !== false);
     if (!cuts || diameterMm <= lipInsideMm) continue;
-    if (worst === null || diameterMm > worst.partMm) worst = { part: kind, partMm: diameterMm };
+    largest.set(kind, Math.max(diameterMm, largest.get(kind) ?? 0));
   }
-  return worst;
+  return [...largest].map(([part, partMm]) => ({ part, partMm })).sort((a, b) => b.partMm - a.partMm);
 }

@@ -82,16 +82,16 @@ export interface LargestOnShaft {
   readonly markedMm: number;
 }
 
-/** What stays on the shaft: keys and sleeves come off by hand. */
+/** What stays on the shaft: keys and sleeves come off before anything else, and go on again last. */
 export function isFixed({ kind }: Obstacle): boolean {
   return kind !== 'key' && kind !== 'sleeve';
 }
 
-/** Largest thing on the shaft from a depth below the housing face outward: the shaft itself, a thread, a key, a collar, a sleeve. */
-export function largestOnShaft(situation: Situation, { shaftMm }: Section, fromDepthMm: number, counts: (obstacle: Obstacle) => boolean = () => true): LargestOnShaft {
+/** Largest thing that stays on the shaft from a depth below the housing face outward: the shaft itself, a thread, a collar. */
+export function largestOnShaft(situation: Situation, { shaftMm }: Section, fromDepthMm: number): LargestOnShaft {
   let largest: LargestOnShaft = { largestMm: shaftMm.high, kind: 'shaft', markedMm: shaftMm.high };
   for (const obstacle of situation.shaft?.obstacles ?? []) {
-    if (!counts(obstacle)) continue;
+    if (!isFixed(obstacle)) continue;
     if (obstacle.lengthMm !== undefined && obstacle.fromMm + obstacle.lengthMm <= -fromDepthMm) continue;
     const mostMm = obstacle.diameterMm + calliperUncertainty('outside', obstacle.diameterMm).uncertaintyMm;
     if (mostMm > largest.largestMm) largest = { largestMm: mostMm, kind: obstacle.kind, markedMm: obstacle.diameterMm };

@@ -59,6 +59,14 @@ export const sealWords = {
       says: 'The bore measures {boreMm}; a seal marked {outsideMm} is another size. The nearest standard outside diameter is {nearestMm}.',
       todo: 'Measure the bore once more, then ask for a seal of that outside diameter.',
     },
+    'bore-is-an-inch-size': {
+      says: 'The bore measures {boreMm}; a seal marked {outsideMm} is another size. It looks like an inch bore: {fraction}.',
+      todo: 'Measure the bore once more, then ask for a seal in inches.',
+    },
+    'bore-is-no-listed-size': {
+      says: 'The bore measures {boreMm}; a seal marked {outsideMm} is another size, and no listed one comes near.',
+      todo: 'Measure the bore once more. If it stays so, it was bored out or wants a special seal: have it sleeved, or ask for one.',
+    },
     'outside-holds': {
       says: 'It holds in the bore: interference {leastUm} to {mostUm}, and still {leastWorstUm} in the largest bore your readings allow. The standard itself lets it fall to {leastUsefulUm}.',
     },
@@ -131,6 +139,14 @@ export const sealWords = {
     'shaft-is-another-size': {
       says: 'The shaft measures {shaftMm}; a seal marked {shaftNominalMm} is made for another shaft. The nearest standard shaft is {nearestMm}.',
       todo: 'Ask for a seal for the shaft as measured.',
+    },
+    'shaft-is-an-inch-size': {
+      says: 'The shaft measures {shaftMm}; a seal marked {shaftNominalMm} is made for another shaft. It looks like an inch shaft: {fraction}.',
+      todo: 'Measure the shaft once more, then ask for a seal in inches.',
+    },
+    'shaft-is-no-listed-size': {
+      says: 'The shaft measures {shaftMm}; a seal marked {shaftNominalMm} is made for another shaft, and no listed one comes near.',
+      todo: 'Measure the shaft once more. If it stays so, it was ground down or sleeved: have it brought to a listed size.',
     },
     'shaft-in-band': { says: 'The shaft ({shaftMm}) lies within {band}: {lowerLimitMm} to {upperLimitMm}.' },
     'shaft-undersize': { says: 'The shaft ({shaftMm}) is smaller than {band} allows ({lowerLimitMm}).', todo: 'Look for wear; measure where the new lip will run.' },

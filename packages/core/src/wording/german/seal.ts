@@ -62,6 +62,14 @@ export const germanSealWords: SameWords<typeof sealWords> = {
       says: 'Die Bohrung misst {boreMm}; ein Ring mit der Aufschrift {outsideMm} ist ein anderes Maß. Der nächste genormte Außendurchmesser ist {nearestMm}.',
       todo: 'Die Bohrung noch einmal messen, dann einen Ring mit diesem Außendurchmesser verlangen.',
     },
+    'bore-is-an-inch-size': {
+      says: 'Die Bohrung misst {boreMm}; ein Ring mit der Aufschrift {outsideMm} ist ein anderes Maß. Es sieht nach einer Zollbohrung aus: {fraction}.',
+      todo: 'Die Bohrung noch einmal messen, dann einen Ring in Zollmaß verlangen.',
+    },
+    'bore-is-no-listed-size': {
+      says: 'Die Bohrung misst {boreMm}; ein Ring mit der Aufschrift {outsideMm} ist ein anderes Maß, und kein gelistetes liegt in der Nähe.',
+      todo: 'Die Bohrung noch einmal messen. Bleibt es dabei, wurde sie ausgebohrt oder braucht einen Sonderring: ausbuchsen lassen oder danach fragen.',
+    },
     'outside-holds': {
       says: 'Er hält in der Bohrung: Übermaß {leastUm} bis {mostUm}, und selbst in der größten Bohrung, die die Messwerte zulassen, noch {leastWorstUm}. Die Norm selbst lässt es auf {leastUsefulUm} sinken.',
     },
@@ -134,6 +142,14 @@ export const germanSealWords: SameWords<typeof sealWords> = {
     'shaft-is-another-size': {
       says: 'Die Welle misst {shaftMm}; ein Ring mit der Aufschrift {shaftNominalMm} ist für eine andere Welle. Die nächste genormte Welle ist {nearestMm}.',
       todo: 'Einen Ring für die gemessene Welle verlangen.',
+    },
+    'shaft-is-an-inch-size': {
+      says: 'Die Welle misst {shaftMm}; ein Ring mit der Aufschrift {shaftNominalMm} ist für eine andere Welle. Es sieht nach einer Zollwelle aus: {fraction}.',
+      todo: 'Die Welle noch einmal messen, dann einen Ring in Zollmaß verlangen.',
+    },
+    'shaft-is-no-listed-size': {
+      says: 'Die Welle misst {shaftMm}; ein Ring mit der Aufschrift {shaftNominalMm} ist für eine andere Welle, und keine gelistete liegt in der Nähe.',
+      todo: 'Die Welle noch einmal messen. Bleibt es dabei, wurde sie abgeschliffen oder hat eine Hülse: auf ein gelistetes Maß bringen lassen.',
     },
     'shaft-in-band': { says: 'Die Welle ({shaftMm}) liegt in {band}: {lowerLimitMm} bis {upperLimitMm}.' },
     'shaft-undersize': { says: 'Die Welle ({shaftMm}) ist kleiner, als {band} zulässt ({lowerLimitMm}).', todo: 'Nach Verschleiß sehen; dort messen, wo die neue Lippe laufen wird.' },

@@ -88,9 +88,11 @@ function drawObstacle({ kind, diameterMm, fromMm, lengthMm }: Obstacle, { shaftM
       return svg`<path class="edge" d="M${outerX} ${surface}V${y(diameterMm / 2)}H${innerX}V${surface}"></path>`;
     case 'cross hole':
       return svg`<path class="thin dash" d="M${outerX} ${surface}V${axisY}M${innerX} ${surface}V${axisY}"></path>`;
+    // Keys and sleeves are taken off first.
     case 'key':
-    case 'collar':
     case 'sleeve':
+      return diameterMm > shaftMm ? svg`<path class="phantom" d="M${outerX} ${surface}V${top}H${innerX}V${surface}"></path>` : '';
+    case 'collar':
     case 'step':
       return diameterMm > shaftMm ? svg`<path class="edge fill" d="M${outerX} ${surface}V${top}H${innerX}V${surface}"></path>` : '';
   }

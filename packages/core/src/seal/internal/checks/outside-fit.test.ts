@@ -19,6 +19,15 @@ test.each([
   expect(hold(boreMm).map((finding) => [finding.code, finding.severity])).toEqual([[code, severity]]);
 });
 
+test.each([
+  [47.64, 47, 'bore-is-an-inch-size', { fraction: '1 7/8 in' }],
+  [42.01, 40, 'bore-is-another-size', { nearestMm: 42 }],
+  [40.9, 40, 'bore-is-no-listed-size', { boreMm: 40.9 }],
+])('a bore of %s mm for a seal marked %s: %s', (boreMm, outsideMm, code, parameters) => {
+  const { findings } = sealCheck.run({ seal: { shaftMm: 25, outsideMm, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' }, bore: { readings: [{ instrument: 'inside-micrometer-rod', valuesMm: [boreMm] }] } });
+  expect(findings.find((finding) => finding.code.startsWith('bore-is'))).toMatchObject({ code, severity: 'bad', parameters });
+});
+
 test('loose for certain: the gap is told, from the largest seal to the smallest', () => {
   const [loose] = hold(35.25);
   expect(loose?.parameters).toMatchObject({ leastGapUm: expect.closeTo(50, 6) as number, mostGapUm: expect.closeTo(170, 6) as number });
