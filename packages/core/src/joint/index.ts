@@ -4,4 +4,5 @@ export { joiningTemperature, type JoiningTemperatureInput, type JoiningTemperatu
 export { pressJoint, type PressJointInput, type PressJointOutput } from './press-joint.js';
 export { pushForce, type PushForceInput, type PushForceOutput } from './push-force.js';
 export { ringStack, type RingStackInput, type RingStackOutput } from './ring-stack.js';
+export { chillCautions } from './internal/cooling.js';
 export { ringCompliance, type Ring, type RingCompliance } from './internal/thick-ring.js';

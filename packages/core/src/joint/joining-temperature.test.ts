@@ -104,7 +104,9 @@ test('cautions go with what is done', () => {
   expect(cautions({ interferenceUm: -20, outerLimitC: 100 })).toEqual(['makers-manual-first', 'join-in-one-go']);
   expect(cautions({ outerLimitC: 120 })).toEqual(['makers-manual-first', ...heat, 'join-in-one-go']);
   expect(cautions({ outerLimitC: 80, innerLimitC: -20 })).toEqual(['makers-manual-first', ...heat, ...cold, 'join-in-one-go']);
-  expect(cautions({ outerLimitC: 100 })).toEqual(['makers-manual-first', ...heat, ...cold, 'join-in-one-go']);
+  // To 0 °C a freezer does it, which burns and smothers nobody.
+  expect(cautions({ outerLimitC: 100 })).toEqual(['makers-manual-first', ...heat, 'join-in-one-go']);
+  expect(cautions({ outerLimitC: 80 })).toEqual(['makers-manual-first', ...heat, ...cold, 'join-in-one-go']);
   // The outer part may not be heated at all, and chilling alone is enough.
   expect(cautions({ interferenceUm: 30, outerLimitC: 20 })).toEqual(['makers-manual-first', ...cold, 'join-in-one-go']);
   expect(cautions({ interferenceUm: 400, outerLimitC: 20 })).toEqual(['makers-manual-first', 'eye-protection', 'press-straight']);

@@ -1,7 +1,8 @@
 import * as z from 'zod/mini';
 import { materialField, partMaterial, partMaterialField, type Material } from '../material/index.js';
 import { deviationField, lengthField, temperatureField } from '../quantity/index.js';
-import { candourFields, choiceField, defineCalculation, findingField, deciding, invalidInput, outputNumber, plainMechanics, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type SourceReference, type Span, type WorkingStep } from '../result/index.js';
+import { candourFields, choiceField, commonPractice, defineCalculation, findingField, deciding, invalidInput, outputNumber, plainMechanics, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type SourceReference, type Span, type WorkingStep } from '../result/index.js';
+import { chillCautions, freezerC } from './internal/cooling.js';
 import { heatingLimitOf } from './internal/heating-limit.js';
 import { referenceC } from './internal/joint-state.js';
 
@@ -82,7 +83,7 @@ export const joiningTemperature = defineCalculation({
       alternative: instead?.what ?? null,
       alternativeInnerC: instead?.innerC ?? null,
       findings,
-      cautions: cautionsOf(input, heat?.outerC ?? outerLimitC, heat?.innerC ?? instead?.innerC ?? innerLimitC, instead?.what ?? null),
+      cautions: cautionsOf(input, heat?.outerC ?? outerLimitC, heat?.innerC ?? instead?.innerC ?? innerLimitC, instead),
       assumptions: plan.assumptions,
       notChecked: ['heat-lost-on-the-way', 'expansion-in-deep-cold', 'hardness-after-heating'],
     };
@@ -215,14 +216,16 @@ function findingsOf({ heat, atLimitUm, outerLimitC, innerLimitC, isInnerLimitGiv
   if (instead === null) return [short];
   if (isInnerLimitGiven) return [short, supporting('limits-leave-no-room', 'note', { outerLimitC, innerLimitC }, plainMechanics)];
   if (instead.what === 'press cold') return [short, supporting('instead-press-cold', 'note', {}, plainMechanics)];
-  return [short, supporting(instead.what === 'chill' ? 'instead-chill' : 'instead-heat-and-chill', 'note', { innerC: instead.innerC ?? innerLimitC, outerLimitC }, coldSource)];
+  const innerC = instead.innerC ?? innerLimitC;
+  if (instead.what === 'both') return [short, supporting('instead-heat-and-chill', 'note', { innerC, outerLimitC }, coldSource)];
+  return [short, supporting(innerC >= freezerC ? 'instead-chill-in-freezer' : 'instead-chill', 'note', { innerC, outerLimitC }, innerC >= freezerC ? commonPractice : coldSource)];
 }
 
-function cautionsOf(input: JoiningTemperatureInput, outerC: number, innerC: number, instead: Instead['what'] | null): readonly string[] {
+function cautionsOf(input: JoiningTemperatureInput, outerC: number, innerC: number, instead: Instead | null): readonly string[] {
   const list = ['makers-manual-first'];
-  if (outerC > input.ambientC || instead === 'both') list.push('hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven', 'solvents-washed-off', 'seals-out-before-heat', 'burnt-fluoro-rubber');
-  if (innerC < input.ambientC || instead === 'chill' || instead === 'both') list.push('cold-burns', 'cold-gas-smothers');
-  if (instead === 'press cold') list.push('eye-protection', 'press-straight');
+  if (outerC > input.ambientC || instead?.what === 'both') list.push('hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven', 'solvents-washed-off', 'seals-out-before-heat', 'burnt-fluoro-rubber');
+  list.push(...chillCautions(Math.min(innerC, instead?.innerC ?? innerC)));
+  if (instead?.what === 'press cold') list.push('eye-protection', 'press-straight');
   else list.push('join-in-one-go');
   return list;
 }

@@ -1,4 +1,4 @@
-import { joiningTemperature } from '../../joint/index.js';
+import { chillCautions, joiningTemperature } from '../../joint/index.js';
 import { deciding, planStep, source, supporting, verdictOf, type Assumption, type Finding, type PlanStep, type SourceReference } from '../../result/index.js';
 import { practiceValue } from './bearing-practice.js';
 import { benchTimeS } from './bench-time.js';
@@ -124,7 +124,7 @@ function stepsOf(ways: readonly Way[], pushThrough: BearingFittingOutput['pushTh
   for (const { seat, way, warmPartC, coldPartC, limitC } of ways) {
     if (way === 'heat the case' || (way === 'chill too' && seat === 'housing')) steps.push(planStep('bearing-in-heat-case', { warmPartC, limitC }, handbook, ['seals-out-before-heat', 'hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven', ...(isMagnesium ? ['magnesium-burns'] : [])]));
     if (way === 'heat the bearing' || (way === 'chill too' && seat === 'shaft')) steps.push(planStep(closureOf(input) !== 'open' ? 'bearing-in-heat-sealed' : 'bearing-in-heat-bearing', { warmPartC, limitC }, handbook, ['hot-parts-gloves', 'no-flame-for-heating', 'no-food-oven']));
-    if (way === 'chill too') steps.push(planStep('bearing-in-chill', { coldPartC }, handbook, ['cold-burns', 'cold-gas-smothers']));
+    if (way === 'chill too') steps.push(planStep('bearing-in-chill', { coldPartC }, handbook, chillCautions(coldPartC)));
   }
   if (heats.length > 0) steps.push(planStep('bearing-in-slip-in', {}, handbook, ['join-in-one-go', 'hot-parts-gloves']));
   for (const { seat, way, pushForceN } of ways) if (way === 'press cold') steps.push(planStep(seat === 'shaft' ? 'bearing-in-press-on' : 'bearing-in-press-into', { forceN: pushForceN.high }, handbook, ['press-straight', 'push-through-the-tight-ring', 'eye-protection']));

@@ -17,6 +17,7 @@ export const jointWords = {
     'limits-leave-no-room': { says: 'Heated to {outerLimitC} and chilled to {innerLimitC}, as far as the limits go, the parts do not clear each other as wanted.', todo: 'Press it cold, take less interference or less clearance, or ask the maker whether the inner part may be made colder.' },
     'instead-press-cold': { says: 'Not even liquid nitrogen makes room enough: press it cold, or take less interference.' },
     'instead-chill': { says: 'Chill the inner part alone, to {innerC}: dry ice reaches it.' },
+    'instead-chill-in-freezer': { says: 'Chill the inner part alone, to {innerC}: a freezer reaches it.' },
     'instead-heat-and-chill': { says: 'Heat the outer part to {outerLimitC} and chill the inner to {innerC} as well.' },
     'joint-slips': { says: 'It slips: the load is {slipRatio} times what it holds.', todo: 'Take a tighter or longer fit, or a key.' },
     'joint-holds-load': { says: 'It holds: the load is {slipRatio} times the slipping load at low friction.' },

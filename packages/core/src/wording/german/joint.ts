@@ -20,6 +20,7 @@ export const germanJointWords: SameWords<typeof jointWords> = {
     'limits-leave-no-room': { says: 'Auf {outerLimitC} erwärmt und auf {innerLimitC} gekühlt, so weit die Grenzen reichen, kommen die Teile nicht wie gewünscht frei voneinander.', todo: 'Kalt einpressen, weniger Übermaß oder weniger Fügespiel nehmen, oder den Hersteller fragen, ob das Innenteil kälter werden darf.' },
     'instead-press-cold': { says: 'Nicht einmal flüssiger Stickstoff schafft genug Platz: kalt einpressen oder weniger Übermaß nehmen.' },
     'instead-chill': { says: 'Nur das Innenteil auf {innerC} kühlen: Trockeneis reicht dafür.' },
+    'instead-chill-in-freezer': { says: 'Nur das Innenteil auf {innerC} kühlen: Ein Gefrierschrank reicht dafür.' },
     'instead-heat-and-chill': { says: 'Das Außenteil auf {outerLimitC} erwärmen und zusätzlich das Innenteil auf {innerC} kühlen.' },
     'joint-slips': { says: 'Sie rutscht: Die Last ist das {slipRatio}-fache dessen, was sie hält.', todo: 'Eine engere oder längere Passung oder eine Passfeder nehmen.' },
     'joint-holds-load': { says: 'Sie hält: Die Last ist das {slipRatio}-fache der Rutschlast bei niedriger Reibung.' },
