@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { Bench, openSample, unfold } from './internal/bench.js';
+import { allKept, Bench, openSample, unfold } from './internal/bench.js';
 import { faultsOf } from './internal/faults.js';
 
 const bench = new Bench();
@@ -30,5 +30,23 @@ test('a chart follows what is typed', async () => {
   await page.getByLabel('Highest shaft speed').fill('3000');
   await page.waitForFunction((said) => document.querySelector('seat-lip-speed')?.shadowRoot?.querySelector('svg')?.getAttribute('aria-label') !== said, before);
   await expect.poll(() => image.getAttribute('aria-label')).toContain('3000');
+  await context.close();
+});
+
+test('a part that cannot be fetched is said to be missing, and comes after the page was loaded anew', async () => {
+  const { page, context } = await bench.open({ serviceWorkers: 'block' });
+  await openSample(page, 'Outboard crankshaft');
+  await unfold(page, 'How it runs');
+  await page.getByLabel('Highest shaft speed').fill('3100');
+  await allKept(page);
+  await context.route(/bench-charts/u, (route) => route.abort());
+  await page.getByText('Limits, heat and speed, drawn').click();
+  await page.getByText('It could not be loaded. Is the connection gone?').waitFor();
+  await context.unroute(/bench-charts/u);
+  await page.getByRole('button', { name: 'Load it anew' }).click();
+  await page.getByText('Limits, heat and speed, drawn').click();
+  await page.getByRole('img', { name: /speed under the lip grows/ }).waitFor();
+  await unfold(page, 'How it runs');
+  expect(await page.getByLabel('Highest shaft speed').inputValue()).toBe('3100');
   await context.close();
 });

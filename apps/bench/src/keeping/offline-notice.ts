@@ -7,17 +7,31 @@ import { readyToReload } from './before-reload.js';
 /**
  * Says once that the page works without a network from now on, and asks before a newer one takes its place.
  * A newer page takes the place in all tabs at once: the tab that was asked loads it, any other says so and waits for its own hand.
+ * It also says where a part of the page could not be fetched: what was tapped would stay shut in silence.
  */
 @customElement('bench-offline-notice')
 export class OfflineNotice extends PageElement {
-  @state() private says: 'nothing' | 'ready' | 'newer' | 'not yet' | 'replaced' = 'nothing';
+  @state() private says: 'nothing' | 'ready' | 'newer' | 'not yet' | 'replaced' | 'missed' = 'nothing';
   private takeNewer: () => void = () => undefined;
   private wasAsked = false;
 
   override connectedCallback(): void {
     super.connectedCallback();
+    window.addEventListener('unhandledrejection', this.missed);
     if ('serviceWorker' in navigator) void this.register();
   }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener('unhandledrejection', this.missed);
+  }
+
+  /** Browsers word it each in their own way; all of them name the module. */
+  private readonly missed = (event: PromiseRejectionEvent) => {
+    if (!(event.reason instanceof TypeError) || !/module/iu.test(event.reason.message)) return;
+    event.preventDefault();
+    this.says = 'missed';
+  };
 
   /** Fetched by itself: the first screen does not wait for it. */
   private async register(): Promise<void> {
@@ -42,13 +56,14 @@ export class OfflineNotice extends PageElement {
 
   /** Takes the newer page, once nothing would be lost by it. */
   private async take(): Promise<void> {
+    const isMissed = this.says === 'missed';
     if (!(await readyToReload())) {
       this.says = 'not yet';
       return;
     }
     this.wasAsked = true;
     const waiting = (await navigator.serviceWorker.getRegistration())?.waiting ?? null;
-    if (waiting === null) {
+    if (waiting === null || isMissed) {
       location.reload();
       return;
     }
@@ -59,10 +74,10 @@ export class OfflineNotice extends PageElement {
 
   override render(): TemplateResult | typeof nothing {
     if (this.says === 'nothing') return nothing;
-    const take = html`<button type="button" class="plain" @click=${() => void this.take()}>${this.says === 'replaced' ? words.offline.again : words.offline.take}</button>`;
+    const take = html`<button type="button" class="plain" @click=${() => void this.take()}>${this.says === 'replaced' || this.says === 'missed' ? words.offline.again : words.offline.take}</button>`;
     const dismiss = html`<button type="button" class="plain" @click=${() => { this.says = 'nothing'; }}>${words.offline.later}</button>`;
     if (this.says === 'ready') return html`<p class="notice screen" role="status">${words.offline.ready} ${dismiss}</p>`;
-    const text = { newer: words.offline.newer, 'not yet': words.offline.notYet, replaced: words.offline.replaced }[this.says];
+    const text = { newer: words.offline.newer, 'not yet': words.offline.notYet, replaced: words.offline.replaced, missed: words.start.notLoaded }[this.says];
     return html`<p class="notice newer screen" role="status">${text} ${take} ${dismiss}</p>`;
   }
 }
