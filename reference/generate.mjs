@@ -24,7 +24,7 @@ const requiredFields = ['id', 'title', 'source', 'clause', 'held', 'units', 'row
 const optionalFields = [
   'table', 'page', 'edition', 'heldSha256', 'text', 'unions', 'omit', 'ordinals', 'sourceColumns', 'range', 'rangeColumns', 'groupBy', 'gapsAllowed', 'gapsReason', 'monotone',
 ];
-const sourceFields = ['title', 'part', 'publisher', 'year', 'clauses', 'held', 'note'];
+const sourceFields = ['designation', 'title', 'part', 'publisher', 'year', 'clauses', 'held', 'note'];
 const directions = {
   rising: (before, now) => now > before,
   falling: (before, now) => now < before,
@@ -336,7 +336,7 @@ function sourcesModule(sources) {
   ].join('\n');
 }
 
-/** Titles alone: a sheet names its sources, and a page has no use for the rest. */
+/** Designations and titles alone: a sheet names its sources, and a page has no use for the rest. */
 function sourceTitlesModule(sources) {
   return [
     '// Generated from reference/sources.json by reference/generate.mjs: do not edit.',
@@ -344,6 +344,11 @@ function sourceTitlesModule(sources) {
     '/** Title of every source, by id. */',
     'export const sourceTitles: Readonly<Record<string, string>> = {',
     ...Object.keys(sources).sort().map((id) => `  ${quote(id)}: ${quote(sources[id].title)},`),
+    '};',
+    '',
+    '/** What a standard is called by, by the id of the source; books and handbooks have none. */',
+    'export const sourceDesignations: Readonly<Record<string, string>> = {',
+    ...Object.keys(sources).sort().filter((id) => sources[id].designation !== undefined).map((id) => `  ${quote(id)}: ${quote(sources[id].designation)},`),
     '};',
     '',
   ].join('\n');
@@ -371,7 +376,7 @@ function indexModule(tables) {
   return [
     '// Generated from reference/ by reference/generate.mjs: do not edit.',
     ...tables.map(({ id }) => `export { ${camelCase(id)} } from './${id}.js';`),
-    "export { sourceTitles } from './source-titles.js';",
+    "export { sourceDesignations, sourceTitles } from './source-titles.js';",
     "export { sources } from './sources.js';",
     '',
   ].join('\n');

@@ -4,6 +4,7 @@ import { outcomeOf, type Outcome } from './outcome.js';
 import type { Entry, How, Kind, Sheet } from './sheet.js';
 
 interface Work {
+  readonly designation?: string;
   readonly title: string;
   readonly publisher?: string;
   readonly year?: number;
@@ -36,7 +37,7 @@ const isPublished = ({ entry }: Checked) => entry.how === 'page';
 const titleOf = (id: string) => {
   const work = works[id];
   if (work === undefined) throw new Error(`tests/published: the work "${id}" stands neither in reference/sources.json nor in works.json`);
-  return [work.title, work.publisher, work.year].filter((part) => part !== undefined).join(', ');
+  return [work.designation, work.title, work.publisher, work.year].filter((part) => part !== undefined).join(', ');
 };
 
 /** Every entry with what came of it. */

@@ -5,7 +5,7 @@ export { fill, placeholdersOf } from './fill.js';
 export { assumptionText, editionText, jobSheetDocument } from './job-sheet-document.js';
 export type { SheetBlock, SheetDocument, SheetItem, Tone } from './sheet-document.js';
 export { bearingBlocks } from './internal/bearing-blocks.js';
-export { wordFor, writeDay } from './word-for.js';
+export { sourceName, wordFor, writeDay } from './word-for.js';
 export { findingItem, heldMark, markedFinding, stepItem, writeFinding } from './write-finding.js';
 export { writeHtml } from './write-html.js';
 export { writeMarkdown } from './write-markdown.js';

@@ -7,7 +7,7 @@ import { sizeBlocks } from './internal/size-blocks.js';
 import type { SheetBlock, SheetDocument, SheetItem } from './sheet-document.js';
 import { findingItem, heldMark, stepItem, writeFinding } from './write-finding.js';
 import { plainStyle, writeValue, type WritingStyle } from './write-value.js';
-import { wordFor } from './word-for.js';
+import { sourceName, wordFor } from './word-for.js';
 
 /**
  * A job sheet in the order of the work, as blocks that any writer can print.
@@ -117,7 +117,7 @@ function smallPrint(output: JobSheetOutput, catalogue: Catalogue, style: Writing
   const marks: Readonly<Record<string, string>> = { memory: label('memoryMark'), practice: label('practiceMark'), computed: label('computedMark'), page: label('pageMark') };
   blocks.push(
     { kind: 'heading', text: label('sources') },
-    list(output.sources.map(({ title, clauses, held, id }) => `${wordFor(title, catalogue)}${clauses === '' ? '' : `: ${clauses.split('; ').map((clause) => wordFor(clause, catalogue)).join('; ')}`}${id === 'common-practice' ? '' : heldMark(marks[held] ?? held)}`)),
+    list(output.sources.map(({ clauses, held, id }) => `${sourceName(id, catalogue)}${clauses === '' ? '' : `: ${clauses.split('; ').map((clause) => wordFor(clause, catalogue)).join('; ')}`}${id === 'common-practice' ? '' : heldMark(marks[held] ?? held)}`)),
     { kind: 'paragraph', text: `${label('advises')} ${editionText(output, catalogue)}`, isSmall: true },
   );
   return blocks;

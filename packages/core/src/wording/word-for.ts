@@ -1,3 +1,4 @@
+import { sourceDesignations, sourceTitles } from '../tables/generated/source-titles.js';
 import type { Catalogue } from './catalogue.js';
 
 type Words = Pick<Catalogue, 'decimalMark' | 'dayForm' | 'values' | 'names'>;
@@ -12,6 +13,17 @@ const deepest = 6;
  */
 export function wordFor(text: string, words: Words): string {
   return found(text, words, 0);
+}
+
+/**
+ * What a source is called: the designation of a standard, and the title in the language.
+ * @param id as in a `SourceReference`; one that no list holds is told as it is
+ * @example sourceName('din-3760-1996', english) // 'DIN 3760:1996, Rotary shaft lip type seals'
+ */
+export function sourceName(id: string, words: Words): string {
+  const title = wordFor(sourceTitles[id] ?? id, words);
+  const designation = sourceDesignations[id];
+  return designation === undefined ? title : `${designation}, ${title}`;
 }
 
 /**

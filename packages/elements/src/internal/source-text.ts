@@ -1,10 +1,9 @@
 import type { SourceReference } from '@seatwright/core/result';
-import { sourceTitles } from '@seatwright/core/tables';
-import { wordFor, type Catalogue } from '@seatwright/core/wording';
+import { sourceName, wordFor, type Catalogue } from '@seatwright/core/wording';
 
-/** A source in one line: title, clause, and how it is held. */
+/** A source in one line: designation and title, clause, and how it is held. */
 export function sourceText({ id, clause, held }: SourceReference, catalogue: Catalogue): string {
-  const title = wordFor(sourceTitles[id] ?? id, catalogue);
+  const title = sourceName(id, catalogue);
   const mark = heldMark(held, catalogue);
   const isPractice = id === 'common-practice';
   return `${title}${clause === undefined ? '' : `, ${wordFor(clause, catalogue)}`}${mark === '' || isPractice ? '' : ` · ${mark}`}`;

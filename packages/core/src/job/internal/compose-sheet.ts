@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import { commonPractice, libraryVersion, planStep, plainGeometry, supporting, tablesEdition, verdictOf, worseVerdict, type Assumption, type Finding, type PlanStep, type Verdict } from '../../result/index.js';
-import { sourceTitles } from '../../tables/generated/source-titles.js';
+import { sourceDesignations, sourceTitles } from '../../tables/generated/source-titles.js';
 import { findPosition, type FoundPosition } from '../find-position.js';
 import { nextDue } from '../next-due.js';
 import { readWorkshop } from '../read-workshop-file.js';
@@ -115,5 +115,5 @@ function sourcesOf(findings: readonly Finding[], steps: readonly PlanStep[], ass
     if (source.held === 'memory') entry.held = 'memory';
     used.set(source.id, entry);
   }
-  return [...used].map(([id, { held, clauses }]) => ({ id, title: sourceTitles[id] ?? id, held, clauses: [...clauses].join('; ') }));
+  return [...used].map(([id, { held, clauses }]) => ({ id, designation: sourceDesignations[id] ?? '', title: sourceTitles[id] ?? id, held, clauses: [...clauses].join('; ') }));
 }

@@ -61,7 +61,7 @@ export const jobSheetField = z.strictObject({
     lipTravelKm: maybeNumber('lip travel in one interval', 'km'),
     lipTravelSinceLastKm: maybeNumber('lip travel since the last renewal', 'km'),
   }),
-  sources: z.readonly(z.array(z.strictObject({ id: plain('source'), title: plain('title'), held: plain('how it is held'), clauses: plain('clauses') }))),
+  sources: z.readonly(z.array(z.strictObject({ id: plain('source'), designation: plain('designation'), title: plain('title'), held: plain('how it is held'), clauses: plain('clauses') }))),
   /** What it was computed with: another edition of the tables may tell another story. */
   libraryVersion: plain('version of the library'),
   tablesEdition: plain('edition of the tables'),

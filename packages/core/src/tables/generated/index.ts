@@ -43,5 +43,5 @@ export { tubes } from './tubes.js';
 export { twistDrills } from './twist-drills.js';
 export { widthTolerance } from './width-tolerance.js';
 export { widthToleranceRmaInch } from './width-tolerance-rma-inch.js';
-export { sourceTitles } from './source-titles.js';
+export { sourceDesignations, sourceTitles } from './source-titles.js';
 export { sources } from './sources.js';
