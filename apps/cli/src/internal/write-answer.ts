@@ -1,5 +1,5 @@
 import type { Assumption, Finding, jsonSchemasOf, PlanStep, SourceReference, WorkingStep } from '@seatwright/core';
-import { assumptionText, english, markedFinding, plainStyle, stepItem, unitOfName, wordFor, writeFinding, writeValue, type Catalogue } from '@seatwright/core/wording';
+import { assumptionText, english, markedFinding, plainStyle, stepItem, unitOfName, sourceName, wordFor, writeFinding, writeValue, type Catalogue } from '@seatwright/core/wording';
 import { answerLabels, type AnswerLabels } from './answer-labels.js';
 
 /** Any output as readable lines: values by their labels with units, findings as sentences, what was assumed and not looked at. */
@@ -108,7 +108,7 @@ export function workingText(steps: readonly WorkingStep[], catalogue: Catalogue 
         : step.kind === 'lookup'
           ? `${labels['table'] ?? ''} ${step.table}, ${step.row}, ${step.column}`
           : wordFor(step.why, catalogue);
-    return `  ${step.symbol} = ${typeof step.value === 'string' ? wordFor(step.value, catalogue) : step.value} ${step.unit}  ${wordFor(step.meaning, catalogue)}\n      ${how}\n      [${step.source.id}${clause}${held}]`;
+    return `  ${step.symbol} = ${typeof step.value === 'string' ? wordFor(step.value, catalogue) : step.value} ${step.unit}  ${wordFor(step.meaning, catalogue)}\n      ${how}\n      [${sourceName(step.source.id, catalogue)}${clause}${held}]`;
   });
   return `\n${labels['working'] ?? ''}\n${lines.join('\n')}\n`;
 }
