@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { heldMark, type SheetBlock, type SheetItem } from '@seatwright/core/wording';
+import type { JobSheetOutput } from '@seatwright/core/job';
+import { heldMark, sourceName, type SheetBlock, type SheetItem } from '@seatwright/core/wording';
 import { words } from '../words/index.js';
 import { documentOf } from './document-of.js';
 import { sentences } from '../words/sentences.js';
@@ -16,7 +17,7 @@ const shownRows = 2;
  * smaller drawings and type. A longer sheet takes a second page anyway; as long as two hold it, it is set to be read easily.
  * Measured on the samples in both languages.
  */
-const mostLetters = { plain: 10_900, tight: 13_100, roomy: 15_500 };
+const mostLetters = { plain: 10_500, tight: 13_100, roomy: 15_500 };
 
 function settingOf(letters: number): string {
   if (letters <= mostLetters.plain) return '';
@@ -42,7 +43,7 @@ export function printSheet(context: SheetContext): TemplateResult | typeof nothi
   const blanks = sections.flat().filter((block) => block.kind === 'blanks');
   const work = sections.filter((section) => !beside.includes(section) && !signing.includes(section)).map((section) => section.filter((block) => block.kind !== 'blanks'));
   const inOrder = work.flat().flatMap((block) => (block.kind === 'list' && !block.isNumbered && !block.isSmall ? block.items.filter(({ tone }) => tone === 'good') : []));
-  const fine = byHowHeld(rest.slice(end));
+  const fine = byHowHeld(rest.slice(end), output.sources);
   const hasBearingWork = !isBearingAlone && (context.bearingOutcome?.seat ?? context.bearingDriver) != null;
   return html`<div class="print-sheet ${settingOf(lettersOf([...work.flat(), ...fine]))}" aria-hidden="true">
     <header>
@@ -109,8 +110,8 @@ function withShortRepeats(blocks: readonly SheetBlock[]): readonly SheetBlock[] 
   return blocks.map((block) => (block.kind === 'list' && block.isNumbered ? { ...block, items: block.items.map(once) } : block));
 }
 
-/** Assumptions and sources on paper, those held alike together: the mark stands once before them instead of in each. */
-function byHowHeld(blocks: readonly SheetBlock[]): readonly SheetBlock[] {
+/** Assumptions and sources on paper, those held alike together: the mark stands once before them instead of in each. A standard is named by its designation alone. */
+function byHowHeld(blocks: readonly SheetBlock[], sources: JobSheetOutput['sources']): readonly SheetBlock[] {
   const effect = new RegExp(`; ${sentences.labels['changes'] ?? ''} .*$`, 'u');
   const marks = ['memoryMark', 'practiceMark', 'computedMark', 'pageMark'].map((key) => sentences.labels[key] ?? key);
   return blocks.map((block, i) => {
@@ -118,13 +119,14 @@ function byHowHeld(blocks: readonly SheetBlock[]): readonly SheetBlock[] {
     const isMarked = heading?.kind === 'heading' && (heading.text === sentences.labels['sources'] || heading.text === sentences.labels['assumed']);
     if (!isMarked || block.kind !== 'list') return block;
     const groups = new Map<string, string[]>();
-    for (const { text: whole } of block.items) {
+    for (const [at, { text: whole }] of block.items.entries()) {
       // What an assumption changes is told on the screen; paper names the value.
-      const text = heading.text === sentences.labels['assumed'] ? whole.replace(effect, '') : whole;
+      const { id = '', designation = '' } = sources[at] ?? {};
+      const text = heading.text === sentences.labels['assumed'] ? whole.replace(effect, '') : designation === '' ? whole : whole.replace(sourceName(id, sentences), designation);
       const held = marks.find((mark) => text.includes(heldMark(mark))) ?? '';
       groups.set(held, [...(groups.get(held) ?? []), (held === '' ? text : text.replace(heldMark(held), '')).replace(/\.$/u, '')]);
     }
-    const items = [...groups].map(([held, sources]): SheetItem => ({ text: held === '' ? sources.join('; ') : `${held.charAt(0).toUpperCase()}${held.slice(1)}: ${sources.join('; ')}`, tone: 'plain', below: [] }));
+    const items = [...groups].map(([held, texts]): SheetItem => ({ text: held === '' ? texts.join('; ') : `${held.charAt(0).toUpperCase()}${held.slice(1)}: ${texts.join('; ')}`, tone: 'plain', below: [] }));
     return { ...block, items };
   });
 }
