@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { minify } from 'terser';
 import { build, defineConfig, type Plugin, type Rolldown, type UserConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { notOnASheet, wordsInTwo } from './words-in-two.ts';
 
 const at = (path: string): string => new URL(path, import.meta.url).pathname;
 
@@ -101,8 +102,8 @@ const together: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Which part a source belongs to, as a first build finds it: only there is known what of each source is in use, and by whom. */
-async function partsOfPage(): Promise<ReadonlyMap<string, string>> {
-  const { output } = (await build({ ...page, configFile: false, root: at('.'), logLevel: 'silent', build: { ...page.build, write: false, rolldownOptions: { external: ['virtual:pwa-register'] } } })) as Rolldown.RolldownOutput;
+async function partsOfPage(plugins: readonly Plugin[]): Promise<ReadonlyMap<string, string>> {
+  const { output } = (await build({ ...page, plugins: [...plugins], configFile: false, root: at('.'), logLevel: 'silent', build: { ...page.build, write: false, rolldownOptions: { external: ['virtual:pwa-register'] } } })) as Rolldown.RolldownOutput;
   const chunks = new Map(output.filter((file) => file.type === 'chunk').map((chunk) => [chunk.fileName, chunk]));
   const below = (name: string, seen = new Set<string>()): ReadonlySet<string> => {
     if (!seen.has(name)) {
@@ -132,7 +133,7 @@ const page: UserConfig = {
   base: './',
   resolve: {
     alias: [
-      { find: /^\.\/(hold-and-draw|leaks|measures|sizes-and-heat|taking-apart)\.js$/, replacement: at('./src/words/not-on-a-sheet.ts') },
+      { find: new RegExp(`^\\./(?:${notOnASheet.join('|')})\\.js$`, 'u'), replacement: at('./src/words/not-on-a-sheet.ts') },
       { find: 'd3-interpolate', replacement: at('./src/charts/interpolate-numbers.ts') },
       { find: /^@seatwright\/core$/, replacement: at('../../packages/core/src/index.ts') },
       { find: /^@seatwright\/core\/registry$/, replacement: at('../../packages/core/src/registry.ts') },
@@ -154,7 +155,8 @@ const page: UserConfig = {
 export default defineConfig(async ({ command }) => {
   const plugins = [strictPage, shortTemplates, shortOnceMore, shortSamples, keptOffline];
   if (command !== 'build') return { ...page, plugins };
-  const parts = await partsOfPage();
+  const words = await wordsInTwo();
+  const parts = await partsOfPage([words]);
   const groups = Object.keys(together).map((name) => ({ name, test: (id: string) => parts.get(id) === name }));
-  return { ...page, plugins, build: { ...page.build, rolldownOptions: { output: { codeSplitting: { includeDependenciesRecursively: false, groups } } } } };
+  return { ...page, plugins: [words, ...plugins], build: { ...page.build, rolldownOptions: { output: { codeSplitting: { includeDependenciesRecursively: false, groups } } } } };
 });

@@ -264,12 +264,14 @@ export class BenchSheet extends PageElement {
     }
   }
 
-  /** Fetches what judges bearings and finds remedies, and computes again with it. */
+  /** Fetches what judges bearings, finds remedies and says what is seldom said, and computes again with it. */
   private async completeSheet(): Promise<void> {
     try {
       if (await fetchWholeSheet()) this.computer.now();
     } catch {
-      if (this.result?.kind === 'waiting') this.result = { kind: 'fault', fault: { key: 'bearing.designation', message: words.start.notLoaded } };
+      if (this.result?.kind !== 'waiting' || this.file === null) return;
+      const key = bearingPartsOf(this.file, this.place).length > 0 ? 'bearing.designation' : 'file';
+      this.result = { kind: 'fault', fault: { key, message: words.start.notLoaded } };
     }
   }
 

@@ -3,6 +3,7 @@ import { CalculationError, type WorkingStep } from '@seatwright/core/result';
 import { isOwnOfSeal } from '../document/change-parts.js';
 import { isObject, pathOf, textAt, valueAt, type Json, type JsonObject } from '../document/raw-document.js';
 import { bearingPartsOf, machinePath, positionPath, sealPartsOf, withPlaceAlone, type Place } from '../document/places.js';
+import { isSpoken } from './is-spoken.js';
 import type * as whole from './whole-sheet.js';
 import { pathInFull, withoutUnfinished } from '../document/without-unfinished.js';
 
@@ -18,10 +19,10 @@ export type SheetResult =
   | { readonly kind: 'fault'; readonly fault: SheetFault }
   /** A seal cannot be judged before these are entered; keys in the order of the form. */
   | { readonly kind: 'begin'; readonly missing: readonly string[] }
-  /** There is a bearing on the sheet, and what judges bearings is still to be fetched. */
+  /** There is a bearing on the sheet, or a sentence that is seldom said: what judges bearings and has those words is still to be fetched. */
   | { readonly kind: 'waiting' };
 
-/** What judges bearings, looks for remedies and shows the working, once it is there; until then a sheet is made of its seals alone. */
+/** What judges bearings, looks for remedies, shows the working and says the rest, once it is there; until then a sheet is made of its seals alone. */
 let wholeSheet: typeof whole | null = null;
 
 /** Fetches what not every sheet needs; tells whether that made a difference. Rejects where it cannot be loaded. */
@@ -43,7 +44,9 @@ export function* computeSheet(document: JsonObject, place: Place, sealPart: numb
   if (hasBearing && wholeSheet === null) return { kind: 'waiting' };
   try {
     const input = inputOf(document, place, asOfDate);
-    return { kind: 'sheet', output: yield* wholeSheet === null ? sealSheetInSteps(input) : wholeSheet.jobSheetInSteps(input) };
+    if (wholeSheet !== null) return { kind: 'sheet', output: yield* wholeSheet.jobSheetInSteps(input) };
+    const output = yield* sealSheetInSteps(input);
+    return isSpoken(output) ? { kind: 'sheet', output } : { kind: 'waiting' };
   } catch (error) {
     if (error instanceof CalculationError) return { kind: 'fault', fault: { key: keyOfPath(pathInFull(withPlaceAlone(document, place), error.path), sealPart, bearingPartsOf(document, place)[0]), message: error.message } };
     throw error;
