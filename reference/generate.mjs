@@ -69,7 +69,7 @@ const camelCase = (id) => id.replace(/-([a-z0-9])/g, (_, letter) => letter.toUpp
 const sha256 = (text) => createHash('sha256').update(text).digest('hex');
 const quote = (text) => `'${text.replaceAll('\\', '\\\\').replaceAll("'", "\\'").replaceAll('\n', '\\n')}'`;
 const hasUnit = (column) => unitSuffixes.some((suffix) => column.endsWith(suffix) && column.length > suffix.length) || /^(ratio|factor|count)$/.test(column);
-/** A letter for each of the few values of a column; `packages/core/src/tables/among.ts` reads them. */
+/** A letter, or two, for each of the few values of a column; `packages/core/src/tables/among.ts` reads them. */
 const placeLetters = 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ';
 const isPlainNumber = (text) => /^-?(0|[1-9]\d*)(\.\d+)?$/.test(text);
 
@@ -278,8 +278,11 @@ function listText(texts) {
   }
   const inRuns = `runs([${runs.map(({ text, count }) => (count === 1 ? text : `[${text}, ${count}]`)).join(', ')}])`;
   const different = [...new Set(texts)];
-  const byPlace = `among([${different.join(', ')}], '${texts.map((text) => placeLetters[different.indexOf(text)]).join('')}')`;
-  const short = different.length <= placeLetters.length && byPlace.length < inRuns.length ? byPlace : inRuns;
+  const letterCount = placeLetters.length;
+  const isTwo = different.length > letterCount;
+  const lettersOf = (place) => `${isTwo ? placeLetters[Math.floor(place / letterCount)] : ''}${placeLetters[place % letterCount]}`;
+  const byPlace = `among([${different.join(', ')}], '${texts.map((text) => lettersOf(different.indexOf(text))).join('')}')`;
+  const short = different.length <= letterCount ** 2 && byPlace.length < inRuns.length ? byPlace : inRuns;
   return short.length < 0.6 * plain.length ? short : plain;
 }
 

@@ -40,11 +40,14 @@ function sealCases(): readonly DrawnCase[] {
         const given = { situation, check: sealCheck.compute(situation), seating: seatingPlan.compute(situation) };
         const driver = driverSearch.compute(situation).candidates[0] ?? null;
         const extraction = extractionPlan.compute(situation);
+        // Out from inside by a tube, and by a punch where the shaft keeps every drill away.
+        const otherWays = [{ ...situation, reachableFrom: 'inside' as const }, { ...situation, shaft: { ...situation.shaft, protrusionMm: 900 } }].map((other) => ({ situation: other, extraction: extractionPlan.compute(other) }));
         const what = `${shaftMm} × ${outsideMm} × ${widthMm}, ${seat.kind}`;
         return widths.flatMap((width) =>
           (['mm', 'in'] as const).flatMap((lengthUnit) => [
             { name: `${what}, in, ${width} px, ${lengthUnit}`, tag: 'seat-section' as const, width, given: { ...given, driver, lengthUnit } },
             { name: `${what}, out, ${width} px, ${lengthUnit}`, tag: 'seat-section' as const, width, given: { ...given, extraction, mode: 'taking out', lengthUnit, highlight: 'depth' } },
+            ...otherWays.map((other) => ({ name: `${what}, ${other.extraction.method}, ${width} px, ${lengthUnit}`, tag: 'seat-section' as const, width, given: { ...given, ...other, mode: 'taking out', lengthUnit } })),
           ]),
         );
       }),

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { coolingAgents } from '../../packages/core/src/tables/generated/cooling-agents.js';
 import { heatingLimits } from '../../packages/core/src/tables/generated/heating-limits.js';
 import { materials } from '../../packages/core/src/tables/generated/materials.js';
 import { pressFriction } from '../../packages/core/src/tables/generated/press-friction.js';
@@ -24,4 +25,12 @@ test('a heating limit names a material or a family that exists, and the bearing 
   }
   const bearing = rowsOf(heatingLimits).find((row) => row['material'] === 'steel-100cr6');
   expect(bearing?.['highC']).toBe(materials.columns.maxServiceC[materials.columns.id.indexOf('steel-100cr6')]);
+});
+
+test('a freezer is the least cold, dry ice is colder, and nothing is colder than nitrogen boils', () => {
+  const lows = rowsOf(coolingAgents).map((row) => numberAt(row, 'lowC'));
+  expect(rowsOf(coolingAgents).map((row) => row['name'])).toEqual(['freezer', 'dry-ice', 'liquid-nitrogen']);
+  expect(lows).toEqual([...lows].toSorted((a, b) => b - a));
+  expect(Math.min(...lows)).toBeGreaterThanOrEqual(-196);
+  expect(Math.max(...lows)).toBeLessThan(0);
 });

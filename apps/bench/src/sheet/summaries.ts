@@ -1,5 +1,5 @@
 import type { JobSheetOutput, SealOutcome } from '@seatwright/core/job';
-import type { Severity } from '@seatwright/core/result';
+import type { PlanStep, Severity } from '@seatwright/core/result';
 import { fill, wordFor, writeValue, type WritingStyle } from '@seatwright/core/wording';
 import { words } from '../words/index.js';
 import { sentences } from '../words/sentences.js';
@@ -22,9 +22,10 @@ export function decideLine(output: JobSheetOutput): string {
 export function takeOutLine(seal: SealOutcome, style: WritingStyle): string {
   const { extraction } = seal;
   if (extraction === null) return words.notComputed;
-  const { hole } = extraction;
-  const template = words.out[extraction.method];
-  return fill(template, { drillMm: hole.drillMm ?? 0, holeCircleMm: Math.round(hole.holeCircleRadiusMm * 20) / 10, stopMm: Math.round((hole.drillStopFromSealFaceMm ?? 0) * 10) / 10, screwCount: extraction.screwCount }, sentences, style);
+  const { hole, steps, screwCount } = extraction;
+  const template = hole.isPierced ? words.out.pierced : words.out[extraction.method];
+  const stopMm = toldIn(steps, hole.isPierced ? 'punchStopMm' : 'drillStopFromSealFaceMm');
+  return fill(template, { drillMm: hole.drillMm ?? 0, holeCircleMm: 2 * toldIn(steps, 'holeCircleRadiusMm'), stopMm, screwCount }, sentences, style);
 }
 
 export function putInLine(seal: SealOutcome, driverName: string, style: WritingStyle): string {
@@ -32,7 +33,7 @@ export function putInLine(seal: SealOutcome, driverName: string, style: WritingS
   if (seating === null) return words.notComputed;
   const name = driverName === '' ? words.in.noDriver : wordFor(driverName, sentences);
   const where = seating.seat === 'depth' ? fill(words.in.depth, { depthMm: seating.faceDepthMm?.nominal ?? 0 }, sentences, style) : words.in[seating.seat];
-  const gauge = seating.gauge === null ? '' : `, ${fill(words.in.gauge, { lowMm: Math.ceil(seating.gauge.lowMm * 100 - tiny) / 100, highMm: Math.floor(seating.gauge.highMm * 100 + tiny) / 100 }, sentences, style)}`;
+  const gauge = seating.gauge === null ? '' : `, ${fill(words.in.gauge, { lowMm: toldIn(seating.steps, 'lowMm'), highMm: toldIn(seating.steps, 'highMm') }, sentences, style)}`;
   return `${name}, ${where}${gauge}`;
 }
 
@@ -56,5 +57,8 @@ export function dueLine({ due }: JobSheetOutput, style: WritingStyle): string {
   return parts.join(', ');
 }
 
-/** Binary leftovers are not a reason to step a hundredth further. */
-const tiny = 1e-4;
+/** A number as the steps tell it, rounded to the safe side: the line above them says the same. */
+function toldIn(steps: readonly PlanStep[], name: string): number {
+  const [told = 0] = steps.flatMap(({ parameters }) => parameters[name] ?? []);
+  return Number(told);
+}

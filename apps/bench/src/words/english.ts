@@ -266,6 +266,7 @@ export const english = {
   bad: 'against it',
   out: {
     'drill and screw': 'Drill {drillMm} on a circle of {holeCircleMm}, stop at {stopMm}; {screwCount} {screwCount|screw|screws}',
+    pierced: 'Pierce on a circle of {holeCircleMm}, no deeper than {stopMm}; {screwCount} {screwCount|screw|screws}',
     'push out from inside': 'Push it out from inside',
     'pull on the rim': 'Pull it on its rim; do not drill',
   },

@@ -268,6 +268,7 @@ export const german: BenchWords = {
   bad: 'dagegen',
   out: {
     'drill and screw': '{drillMm} bohren auf einem Kreis von {holeCircleMm}, Anschlag bei {stopMm}; {screwCount} {screwCount|Schraube|Schrauben}',
+    pierced: 'Auf einem Kreis von {holeCircleMm} durchstoßen, höchstens {stopMm} tief; {screwCount} {screwCount|Schraube|Schrauben}',
     'push out from inside': 'Von innen auspressen',
     'pull on the rim': 'Mit dem Haken am Rand ziehen; nicht bohren',
   },

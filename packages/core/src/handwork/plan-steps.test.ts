@@ -32,6 +32,7 @@ describe('taking out', () => {
     const far = { shaft: { ...base.shaft, protrusionMm: 260 }, running: { fluid: 'petrol-oil-mix' } };
     const { hole, screwCount, findings } = run(far);
     expect(codes(far).slice(6, 10)).toEqual(['out-mark-hole', 'out-close-the-gap', 'out-pierce-face', 'out-turn-in-screws']);
+    expect(hole.isPierced).toBe(true);
     expect(step('out-pierce-face', far)?.parameters['holeCount']).toBe(screwCount);
     expect(step('out-pierce-face', far)?.parameters['punchStopMm']).toBeCloseTo(hole.drillStopFromSealFaceMm ?? NaN, 0);
     expect(step('out-pierce-face', far)?.parameters['punchReachMm']).toBeGreaterThanOrEqual(hole.drillReachMm ?? NaN);

@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
 import { materialField, partMaterial, partMaterialField, type Material } from '../material/index.js';
 import { deviationField, lengthField, temperatureField } from '../quantity/index.js';
-import { candourFields, choiceField, commonPractice, defineCalculation, findingField, deciding, invalidInput, outputNumber, plainMechanics, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type SourceReference, type Span, type WorkingStep } from '../result/index.js';
-import { chillCautions, freezerC } from './internal/cooling.js';
+import { candourFields, choiceField, defineCalculation, findingField, deciding, invalidInput, outputNumber, plainMechanics, source, spanField, supporting, verdictField, verdictOf, type Assumption, type Finding, type SourceReference, type Span, type WorkingStep } from '../result/index.js';
+import { chillCautions, dryIce, freezer, liquidNitrogen } from './internal/cooling.js';
 import { heatingLimitOf } from './internal/heating-limit.js';
 import { referenceC } from './internal/joint-state.js';
 
@@ -45,9 +45,6 @@ export type JoiningTemperatureOutput = z.infer<typeof outputField>;
 
 const clearanceShare = 0.001;
 const clearanceSource = source('din-7190-2001', 'memory', 'joining clearance 0.001 d');
-/** Coldest that a workshop reaches by dry ice and by liquid nitrogen. */
-const coldest = { dryIceC: -78, nitrogenC: -196 } as const;
-const coldSource = source('din-7190-2001', 'memory', 'cooling agents');
 
 /** How hot the outer part, and how cold the inner, so that they go together with clearance.  αo·d·(To − 20) ≥ U + S + αi·d·(Ti − 20)
  * The outer part is counted with the low end of its expansion coefficient, the inner with the end that leaves less room; the spans
@@ -201,9 +198,9 @@ interface Instead {
 /** Chilling alone by dry ice, then heat with dry ice, then with liquid nitrogen; else a cold press. Never colder than a limit that was given. */
 function insteadOf({ neededUm, ambientC, outerLimitC, isInnerLimitGiven, roomUm }: Plan): Instead {
   if (isInnerLimitGiven) return { what: 'press cold', innerC: null };
-  if (roomUm(ambientC, coldest.dryIceC) >= neededUm) return { what: 'chill', innerC: between(ambientC, coldest.dryIceC, (c) => roomUm(ambientC, c) - neededUm) };
+  if (roomUm(ambientC, dryIce.low) >= neededUm) return { what: 'chill', innerC: between(ambientC, dryIce.low, (c) => roomUm(ambientC, c) - neededUm) };
   const hottestC = Math.max(outerLimitC, ambientC);
-  if (roomUm(hottestC, coldest.nitrogenC) >= neededUm) return { what: 'both', innerC: between(ambientC, coldest.nitrogenC, (c) => roomUm(hottestC, c) - neededUm) };
+  if (roomUm(hottestC, liquidNitrogen.low) >= neededUm) return { what: 'both', innerC: between(ambientC, liquidNitrogen.low, (c) => roomUm(hottestC, c) - neededUm) };
   return { what: 'press cold', innerC: null };
 }
 
@@ -217,8 +214,9 @@ function findingsOf({ heat, atLimitUm, outerLimitC, innerLimitC, isInnerLimitGiv
   if (isInnerLimitGiven) return [short, supporting('limits-leave-no-room', 'note', { outerLimitC, innerLimitC }, plainMechanics)];
   if (instead.what === 'press cold') return [short, supporting('instead-press-cold', 'note', {}, plainMechanics)];
   const innerC = instead.innerC ?? innerLimitC;
-  if (instead.what === 'both') return [short, supporting('instead-heat-and-chill', 'note', { innerC, outerLimitC }, coldSource)];
-  return [short, supporting(innerC >= freezerC ? 'instead-chill-in-freezer' : 'instead-chill', 'note', { innerC, outerLimitC }, innerC >= freezerC ? commonPractice : coldSource)];
+  if (instead.what === 'both') return [short, supporting('instead-heat-and-chill', 'note', { innerC, outerLimitC }, liquidNitrogen.source)];
+  const [code, agent] = innerC >= freezer.low ? ['instead-chill-in-freezer', freezer] as const : ['instead-chill', dryIce] as const;
+  return [short, supporting(code, 'note', { innerC, outerLimitC }, agent.source)];
 }
 
 function cautionsOf(input: JoiningTemperatureInput, outerC: number, innerC: number, instead: Instead | null): readonly string[] {

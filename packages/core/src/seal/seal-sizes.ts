@@ -1,11 +1,12 @@
 import * as z from 'zod/mini';
 import { lengthField } from '../quantity/index.js';
-import { CalculationError, candourFields, choiceField, commonPractice, deciding, defineCalculation, findingField, outputNumber, plainGeometry, source, spanField, supporting, verdictField, verdictOf, verdicts, type Finding, type Span, type WorkingStep } from '../result/index.js';
+import { CalculationError, candourFields, choiceField, deciding, defineCalculation, findingField, outputNumber, plainGeometry, source, spanField, supporting, verdictField, verdictOf, verdicts, type Finding, type Span, type WorkingStep } from '../result/index.js';
 import { standardSizes } from '../tables/generated/standard-sizes.js';
 import { boreBandOf } from './bore-band.js';
 import { newLipInterferenceMm } from './internal/checks/shaft-size.js';
-import { halfStandardStepMm, standardSizeSource } from './internal/half-step.js';
+import { halfStandardStepMm, inchPartsMade, standardSizeSource } from './internal/half-step.js';
 import { inchFractionWithin, nearestInchFraction } from './internal/inch-fraction.js';
+import { sealLimit } from './internal/seal-limit.js';
 import { standardListsOf } from './internal/standard-lists.js';
 import { pressFitAllowanceOf } from './press-fit-allowance.js';
 import { requirementSetField, type RequirementSet } from './requirement-set.js';
@@ -60,7 +61,8 @@ export type SealSizesInput = z.infer<typeof inputField>;
 export type SealSizesOutput = z.infer<typeof outputField>;
 type Size = SealSizesOutput['exact'][number];
 
-const usualErrorMm = 0.05;
+/** [mm] What a calliper may be off by, where nobody says. */
+const usualError = sealLimit('size-reading-error', 'Mm');
 const nearCount = 12;
 /** How far another shaft or bore may lie to be worth a repair: the wall of a sleeve on both sides, and more. */
 const nearReachMm = 6;
@@ -90,7 +92,7 @@ export const sealSizes = defineCalculation({
       inchEquivalents,
       isInchLikely,
       findings: findingsOf(input, exact, inchEquivalents, isInchLikely),
-      assumptions: input.readingErrorMm === undefined ? [{ name: 'reading-error', value: usualErrorMm, unit: 'mm', source: commonPractice, effect: 'which-size' }] : [],
+      assumptions: input.readingErrorMm === undefined ? [{ name: 'reading-error', value: usualError.low, unit: 'mm', source: usualError.source, effect: 'which-size' }] : [],
       notChecked: ['sizes-beyond-the-lists'],
     };
   },
@@ -121,7 +123,7 @@ function everySize(input: SealSizesInput): readonly Size[] {
 
 function sizeOf(input: SealSizesInput, shaftMm: number, outsideMm: number, widthMm: number): Size {
   const set = input.requirementSet ?? 'iso-6194-1';
-  const errorMm = input.readingErrorMm ?? usualErrorMm;
+  const errorMm = input.readingErrorMm ?? usualError.low;
   const shaftDifferenceMm = settled(input.shaftMm - shaftMm);
   const boreDifferenceMm = settled(input.boreMm - outsideMm);
   const widthDifferenceMm = input.widthMm === undefined ? null : settled(input.widthMm - widthMm);
@@ -178,14 +180,14 @@ function boreFinding(differenceMm: number, markedMm: number, outside: Span | nul
 function inchesOf({ shaftMm, boreMm, widthMm }: SealSizesInput): SealSizesOutput['inchEquivalents'] {
   const measured = [['shaft', shaftMm], ['bore', boreMm], ...(widthMm === undefined ? [] : [['width', widthMm] as const])] as const;
   return measured.map(([dimension, measuredMm]) => {
-    const { text, sizeMm } = nearestInchFraction(measuredMm, 16);
+    const { text, sizeMm } = nearestInchFraction(measuredMm, inchPartsMade);
     return { dimension, measuredMm, fraction: text, fractionMm: sizeMm, differenceMm: settled(measuredMm - sizeMm) };
   });
 }
 
 /** Shaft and bore both lie on a sixteenth of an inch within the error of the readings, and no listed metric size takes them. */
-function looksLikeInch({ shaftMm, boreMm, readingErrorMm = usualErrorMm }: SealSizesInput, hasMetricSize: boolean): boolean {
-  const isOnSixteenth = (mm: number) => (inchFractionWithin(mm, readingErrorMm)?.denominator ?? 64) <= 16;
+function looksLikeInch({ shaftMm, boreMm, readingErrorMm = usualError.low }: SealSizesInput, hasMetricSize: boolean): boolean {
+  const isOnSixteenth = (mm: number) => (inchFractionWithin(mm, readingErrorMm)?.denominator ?? Infinity) <= inchPartsMade;
   return !hasMetricSize && isOnSixteenth(shaftMm) && isOnSixteenth(boreMm);
 }
 
@@ -196,7 +198,7 @@ function findingsOf(input: SealSizesInput, exact: readonly Size[], inches: SealS
   const [shaft, bore] = inches;
   if (isInchLikely && shaft !== undefined && bore !== undefined) findings.push(supporting('inch-size-suspected', 'care', { shaftInches: shaft.fraction, boreInches: bore.fraction }, plainGeometry));
   for (const { dimension, fraction, measuredMm, differenceMm } of inches) {
-    const reachMm = Math.max(halfStandardStepMm / 2, input.readingErrorMm ?? usualErrorMm);
+    const reachMm = Math.max(halfStandardStepMm / 2, input.readingErrorMm ?? usualError.low);
     if (isInchLikely || dimension === 'width' || Math.abs(differenceMm) > reachMm || Math.abs(differenceMm) < 0.001) continue;
     const code = dimension === 'shaft' ? (differenceMm > 0 ? 'inch-seal-grips-more' : 'inch-seal-grips-less') : differenceMm > 0 ? 'inch-seal-sits-looser' : 'inch-seal-sits-tighter';
     findings.push(supporting(code, 'note', { measuredMm, fraction, differenceMm: Math.abs(differenceMm) }, plainGeometry));

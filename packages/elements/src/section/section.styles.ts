@@ -148,6 +148,14 @@ export const styles = css`
       transform: translateX(-28px);
     }
   }
+  .tool.moved.from-inside {
+    animation-name: slide-in-from-inside;
+  }
+  @keyframes slide-in-from-inside {
+    from {
+      transform: translateX(28px);
+    }
+  }
   /* Paper shows the end of the way, not its beginning. */
   @media print, (prefers-reduced-motion: reduce) {
     .tool.moved {

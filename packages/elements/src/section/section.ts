@@ -14,7 +14,7 @@ import { dimensionsOf, type LengthStyle, type SectionDimension } from './interna
 import { drawBehind } from './internal/draw-behind.js';
 import { drawDimensions, sealCallouts, settleDimensions, type SettledDimensions } from './internal/draw-dimensions.js';
 import { drawDrill } from './internal/draw-drill.js';
-import { drawDriver } from './internal/draw-driver.js';
+import { drawDriver, drawPushTube } from './internal/draw-driver.js';
 import { drawGap, gapHeightOf } from './internal/draw-gap.js';
 import { drawHousing } from './internal/draw-housing.js';
 import { drawSeal } from './internal/draw-seal.js';
@@ -130,7 +130,7 @@ export class SeatSection extends SentenceElement {
 
   /** The parts, from the back to the front. */
   protected parts(geometry: SectionGeometry, layout: SectionLayout): SVGTemplateResult {
-    const tool = geometry.mode === 'taking out' ? drawDrill(geometry, layout) : drawDriver(geometry, layout);
+    const tool = geometry.mode !== 'taking out' ? drawDriver(geometry, layout) : geometry.pushTube === null ? drawDrill(geometry, layout) : drawPushTube(geometry, layout);
     return svg`${drawHousing(geometry, layout)}
       ${drawShaft(geometry, layout)}
       ${drawBehind(geometry, layout)}
@@ -265,8 +265,8 @@ export interface SectionDetail {
 }
 
 /** A tool that slides to its place when another one is drawn. */
-export function slidIn({ mode, driver }: SectionGeometry, tool: SVGTemplateResult | ''): DirectiveResult {
-  return keyed(`${mode} ${driver?.name ?? ''}`, svg`<g class="tool moved">${tool}</g>`);
+export function slidIn({ mode, driver, pushTube }: SectionGeometry, tool: SVGTemplateResult | ''): DirectiveResult {
+  return keyed(`${mode} ${driver?.name ?? ''}`, svg`<g class="tool moved ${pushTube === null ? '' : 'from-inside'}">${tool}</g>`);
 }
 
 declare global {

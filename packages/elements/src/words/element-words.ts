@@ -19,6 +19,9 @@ export interface ElementWords {
     readonly holeCircle: string;
     readonly drill: string;
     readonly drillStop: string;
+    readonly punchStop: string;
+    readonly tubeOutside: string;
+    readonly tubeInside: string;
     readonly driverOutside: string;
     readonly driverInside: string;
     readonly room: string;
@@ -48,6 +51,7 @@ export interface ElementWords {
     /** Below the drawing: what drives it in, `{name}`. */
     readonly drivenBy: string;
     readonly spokenDrill: string;
+    readonly spokenPunch: string;
     readonly spokenPushOut: string;
     readonly spokenRim: string;
     readonly spokenBehind: string;

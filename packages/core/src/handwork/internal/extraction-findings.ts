@@ -2,6 +2,7 @@ import { commonPractice, deciding, plainGeometry, plainMechanics, source, suppor
 import { calliperUncertainty } from './calliper.js';
 import type { Extraction } from './extraction.js';
 import { tiltShare } from './final-depth.js';
+import { partBehind } from './section.js';
 import { atLeastMm, atMostMm, nearMm } from './workshop-length.js';
 
 /** What is to be said about taking the old seal out; each method brings its own checks. */
@@ -35,8 +36,7 @@ function hole({ face, screw, leastWallMm, drillReachMm, isPierced, section, meth
 
 function depth({ depth: drill, roomBehindMm, roomNeededMm, reach, situation, method }: Extraction): readonly Finding[] {
   if (drill === null || roomNeededMm === null || reach === null) return [];
-  // Room that was measured ends at something, whatever is said of the space.
-  const behind = situation.behind === undefined || situation.behind === 'open space' ? 'part behind' : situation.behind;
+  const behind = partBehind(situation);
   const findings: Finding[] = [];
   if (roomBehindMm === null && situation.behind === 'open space') {
     findings.push(supporting('extraction-open-space-behind', 'note', {}, commonPractice));

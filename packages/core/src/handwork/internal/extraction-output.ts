@@ -20,6 +20,7 @@ const holeField = z.strictObject({
   roomInSealMm: z.nullable(outputNumber('room behind the face inside the seal itself', 'mm')),
   roomBehindMm: z.nullable(outputNumber('room behind the face up to what lies there', 'mm')),
   roomNeededMm: z.nullable(outputNumber('room that the drill needs behind the face', 'mm')),
+  isPierced: z.boolean().check(z.meta({ label: 'a punch makes it in place of a drill', unit: '' })),
   drillReachMm: z.nullable(outputNumber('free length of drill that passes the shaft', 'mm')),
 });
 

@@ -28,7 +28,7 @@ export function planExtraction(input: ExtractionInput): ExtractionPlanOutput {
   };
 }
 
-function holeOf({ face, depth, screw, section, leastWallMm, roomBehindMm, roomNeededMm, oldDepth, drillReachMm }: Extraction): ExtractionPlanOutput['hole'] {
+function holeOf({ face, depth, screw, section, leastWallMm, roomBehindMm, roomNeededMm, oldDepth, drillReachMm, isPierced, method }: Extraction): ExtractionPlanOutput['hole'] {
   const drillMm = screw?.screw.pilotMm ?? null;
   const wallMm = (face.freeWidthMm - (drillMm ?? 0)) / 2;
   return {
@@ -49,6 +49,7 @@ function holeOf({ face, depth, screw, section, leastWallMm, roomBehindMm, roomNe
     roomInSealMm: depth?.roomInSealMm ?? null,
     roomBehindMm,
     roomNeededMm,
+    isPierced: isPierced && method === 'drill and screw',
     drillReachMm,
   };
 }

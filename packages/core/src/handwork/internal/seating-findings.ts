@@ -1,5 +1,6 @@
 import { commonPractice, deciding, plainGeometry, source, supporting, type Finding } from '../../result/index.js';
 import { flushOrShoulder } from './final-depth.js';
+import { partBehind } from './section.js';
 import { nearMm, withinMm } from './workshop-length.js';
 import type { Seating } from './seating.js';
 
@@ -35,8 +36,7 @@ function around({ engagedMm, leastEngagedMm, roomBehindMm, situation }: Seating)
     const numbers = { engagedMm: engagedMm.nominal, engagedLowMm: engagedMm.low, engagedHighMm: engagedMm.high, leastEngagedMm };
     findings.push(deciding(isLong ? 'seating-grips-long-enough' : 'seating-grips-short', isLong ? 'good' : 'care', numbers, source('din-3760-1996', 'page', 't1 = 0.85 b')));
   }
-  // Room that was measured ends at something, whatever is said of the space.
-  const behind = situation.behind === undefined || situation.behind === 'open space' ? 'part behind' : situation.behind;
+  const behind = partBehind(situation);
   if (roomBehindMm === null && situation.behind === 'open space') return findings;
   if (roomBehindMm === null) return [...findings, { ...supporting('seating-room-behind-unknown', 'unknown', { behind }, commonPractice), missing: 'clearBehindMm' }];
   const room = { roomLowMm: roomBehindMm.low, roomHighMm: roomBehindMm.high, behind };

@@ -33,6 +33,11 @@ type Assumptions = Readonly<Record<'shaft' | 'bore' | 'sealOutside' | 'case' | '
 /** Rubber on the outside of a covered case. */
 const assumedCoverMm: Span = { low: rubberCover.low, high: rubberCover.high };
 
+/** What room that was measured behind the seal ends at: something does, whatever is said of the space. */
+export function partBehind({ behind }: Situation): string {
+  return behind === undefined || behind === 'open space' ? 'part behind' : behind;
+}
+
 /** Resolves the sizes of a situation once; what was not measured is taken as marked and listed. */
 export function sectionOf(situation: Situation): Section {
   const { seal, shaft, bore } = situation;

@@ -3,6 +3,7 @@ export { ansiB41InchFits } from './ansi-b4-1-inch-fits.js';
 export { ballLoadFactors } from './ball-load-factors.js';
 export { bearingPractice } from './bearing-practice.js';
 export { boreToleranceRmaInch } from './bore-tolerance-rma-inch.js';
+export { coolingAgents } from './cooling-agents.js';
 export { din3760Housing } from './din-3760-housing.js';
 export { handworkPractice } from './handwork-practice.js';
 export { heatingLimits } from './heating-limits.js';

@@ -12,7 +12,7 @@ export const jointWords = {
     'joins-without-heat': { says: 'It goes together with clearance as it is, at {ambientC}.' },
     'joins-by-heat': { says: 'Heat the outer part to {outerC} (limit {outerLimitC}): that makes room for {neededUm}.', todo: 'Measure the temperature; a few degrees more make up for what is lost on the way.' },
     'joins-by-heat-and-cold': { says: 'Heat the outer part to {outerC} and chill the inner to {innerC}: that makes room for {neededUm}.', todo: 'Chill first, heat last, and join at once.' },
-    'joins-with-less-clearance': { says: 'At its limit of {outerLimitC} only {gapUm} of clearance are left, less than the {clearanceUm} wanted.', todo: 'Work fast and straight, or chill the inner part too.' },
+    'joins-with-less-clearance': { says: 'At its limit of {outerLimitC} only {gapUm} of clearance are left, less than the {clearanceUm} wanted.', todo: 'Work fast and straight.' },
     'heat-is-not-enough': { says: 'At its limit of {outerLimitC} the parts still overlap by {gapUm}.', todo: 'Do not heat it further.' },
     'limits-leave-no-room': { says: 'Heated to {outerLimitC} and chilled to {innerLimitC}, as far as the limits go, the parts do not clear each other as wanted.', todo: 'Press it cold, take less interference or less clearance, or ask the maker whether the inner part may be made colder.' },
     'instead-press-cold': { says: 'Not even liquid nitrogen makes room enough: press it cold, or take less interference.' },

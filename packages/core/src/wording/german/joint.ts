@@ -15,7 +15,7 @@ export const germanJointWords: SameWords<typeof jointWords> = {
     'joins-without-heat': { says: 'Bei {ambientC} geht es ohne Weiteres mit Spiel zusammen.' },
     'joins-by-heat': { says: 'Das Außenteil auf {outerC} erwärmen (Grenze {outerLimitC}): Das schafft Platz für {neededUm}.', todo: 'Die Temperatur messen; einige Grad mehr gleichen aus, was unterwegs verloren geht.' },
     'joins-by-heat-and-cold': { says: 'Das Außenteil auf {outerC} erwärmen und das Innenteil auf {innerC} kühlen: Das schafft Platz für {neededUm}.', todo: 'Zuerst kühlen, zuletzt erwärmen und sofort fügen.' },
-    'joins-with-less-clearance': { says: 'An der Grenze von {outerLimitC} bleiben nur {gapUm} Spiel, weniger als die gewünschten {clearanceUm}.', todo: 'Schnell und gerade arbeiten oder zusätzlich das Innenteil kühlen.' },
+    'joins-with-less-clearance': { says: 'An der Grenze von {outerLimitC} bleiben nur {gapUm} Spiel, weniger als die gewünschten {clearanceUm}.', todo: 'Schnell und gerade arbeiten.' },
     'heat-is-not-enough': { says: 'An der Grenze von {outerLimitC} überdecken sich die Teile noch um {gapUm}.', todo: 'Nicht weiter erwärmen.' },
     'limits-leave-no-room': { says: 'Auf {outerLimitC} erwärmt und auf {innerLimitC} gekühlt, so weit die Grenzen reichen, kommen die Teile nicht wie gewünscht frei voneinander.', todo: 'Kalt einpressen, weniger Übermaß oder weniger Fügespiel nehmen, oder den Hersteller fragen, ob das Innenteil kälter werden darf.' },
     'instead-press-cold': { says: 'Nicht einmal flüssiger Stickstoff schafft genug Platz: kalt einpressen oder weniger Übermaß nehmen.' },

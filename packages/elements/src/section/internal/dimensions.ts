@@ -22,7 +22,7 @@ export interface LengthStyle {
 
 /** All dimensions that the drawing and its table show. */
 export function dimensionsOf(geometry: SectionGeometry, words: ElementWords['section']): readonly SectionDimension[] {
-  const { known, shaftMm, outsideMm, widthMm, depthMm, mode, driver, drill, clearBehindMm, wearTrack } = geometry;
+  const { known, shaftMm, outsideMm, widthMm, depthMm, mode, driver, drill, pushTube, clearBehindMm, wearTrack } = geometry;
   const list: SectionDimension[] = [
     { name: 'shaft', label: words.shaft, valueMm: known.shaft ? shaftMm : null, isDiameter: true, path: 'seal.shaftMm' },
     { name: 'bore', label: words.bore, valueMm: known.bore ? outsideMm : null, isDiameter: true, path: 'seal.outsideMm' },
@@ -37,8 +37,12 @@ export function dimensionsOf(geometry: SectionGeometry, words: ElementWords['sec
   }
   if (drill !== null) {
     list.push({ name: 'hole-circle', label: words.holeCircle, valueMm: drill.radiusMm * 2, isDiameter: true, path: '' });
-    list.push({ name: 'drill', label: words.drill, valueMm: drill.diameterMm, isDiameter: true, path: '' });
-    list.push({ name: 'drill-stop', label: words.drillStop, valueMm: drill.tipMm - drill.stopMm, isDiameter: false, path: '' });
+    if (!drill.isPunch) list.push({ name: 'drill', label: words.drill, valueMm: drill.diameterMm, isDiameter: true, path: '' });
+    list.push({ name: 'drill-stop', label: drill.isPunch ? words.punchStop : words.drillStop, valueMm: drill.tipMm - drill.stopMm, isDiameter: false, path: '' });
+  }
+  if (pushTube !== null) {
+    list.push({ name: 'driver-outside', label: words.tubeOutside, valueMm: pushTube.outsideRadiusMm * 2, isDiameter: true, path: '' });
+    list.push({ name: 'driver-inside', label: words.tubeInside, valueMm: pushTube.insideRadiusMm * 2, isDiameter: true, path: '' });
   }
   return list;
 }

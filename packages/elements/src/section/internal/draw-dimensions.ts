@@ -68,7 +68,8 @@ function sealCallout(dimension: SectionDimension, geometry: SectionGeometry, lay
 }
 
 /** The bore is dimensioned inside, beyond the seal, where there is room; else out in front, with an extension line from its mouth. */
-function boreInside({ depthMm, widthMm, boreDepthMm, clearBehindMm, behind }: SectionGeometry, { x, width }: SectionLayout): { readonly x: number; readonly textFrom: number } | null {
+function boreInside({ depthMm, widthMm, boreDepthMm, clearBehindMm, behind, pushTube }: SectionGeometry, { x, width }: SectionLayout): { readonly x: number; readonly textFrom: number } | null {
+  if (pushTube !== null) return null;
   const sealEnd = x(depthMm + widthMm);
   const isBlocked = behind !== null && behind !== 'open space' && clearBehindMm !== null;
   const freeEnd = Math.min(boreDepthMm === null ? Infinity : x(boreDepthMm), isBlocked ? x(depthMm + widthMm + clearBehindMm) : Infinity, width - 30);

@@ -3,14 +3,15 @@ import { breakLine, line, outline, type Point } from './path.js';
 import type { SectionGeometry } from './section-geometry.js';
 import type { SectionLayout } from './section-layout.js';
 
-/** The drill midway in the face, through it, with its stop on the outer face of the seal. */
+/** The drill midway in the face, through it, with its stop on the outer face of the seal; or a punch with its collar there. */
 export function drawDrill({ drill }: SectionGeometry, { x, y, pxPerMm, driverLeft }: SectionLayout): SVGTemplateResult | '' {
   if (drill === null) return '';
   const middle = y(drill.radiusMm);
   const half = (drill.diameterMm / 2) * pxPerMm;
   const left = Math.max(driverLeft, x(drill.stopMm) - Math.max(drill.stopLengthMm * pxPerMm * 2.4, 40));
   const tip = x(drill.tipMm);
-  const shoulder = tip - drill.pointMm * pxPerMm;
+  // A punch is as thick as the hole where its collar lands, and thins out to its point.
+  const shoulder = drill.isPunch ? x(drill.stopMm) : tip - drill.pointMm * pxPerMm;
   const stop = x(drill.stopMm);
   const stopLeft = Math.max(stop - drill.stopLengthMm * pxPerMm, left + 6);
   const stopHalf = Math.min(half * 2.4, (drill.freeWidthMm / 2) * pxPerMm * 0.92);
@@ -19,7 +20,7 @@ export function drawDrill({ drill }: SectionGeometry, { x, y, pxPerMm, driverLef
     <path class="fill" d=${outline(body)}></path>
     <path class="edge" d=${line(body)}></path>
     <path class="edge" d="M${shoulder} ${middle - half}V${middle + half}"></path>
-    ${flutes(left, shoulder, middle, half)}
+    ${drill.isPunch ? '' : flutes(left, shoulder, middle, half)}
     <path class="thin" d=${breakLine([left, middle - half], [left, middle + half])}></path>
     <path class="fill edge" d="M${stopLeft} ${middle - stopHalf}H${stop}V${middle + stopHalf}H${stopLeft}Z"></path>
     <path fill="url(#driver)" d="M${stopLeft} ${middle - stopHalf}H${stop}V${middle + stopHalf}H${stopLeft}Z"></path>

@@ -19,3 +19,18 @@ export function drawDriver({ driver }: SectionGeometry, { x, y, driverLeft, brok
     <path class="thin" d=${breakLine([outerX, outerY], [driverLeft, inside])}></path>
   </g>`;
 }
+
+/** The tube that pushes the old seal out from inside, in section; broken off on the right. */
+export function drawPushTube({ pushTube }: SectionGeometry, { x, y, tubeRight, brokenBelowMm }: SectionLayout): SVGTemplateResult | '' {
+  if (pushTube === null) return '';
+  const endX = x(pushTube.endMm);
+  const top = y(pushTube.outsideRadiusMm);
+  const inside = y(Math.max(pushTube.insideRadiusMm, brokenBelowMm));
+  const edge: readonly Point[] = [[tubeRight, inside], [endX, inside], [endX, top], [tubeRight, top]];
+  return svg`<g class="driver">
+    <path class="fill" d=${outline(edge)}></path>
+    <path fill="url(#driver)" d=${outline(edge)}></path>
+    <path class="edge" d=${line(edge)}></path>
+    <path class="thin" d=${breakLine([tubeRight, top], [tubeRight, inside])}></path>
+  </g>`;
+}

@@ -31,6 +31,13 @@ interface DrawnDriver {
   readonly collarRadiusMm: number | null;
 }
 
+/** A tube that pushes the old seal out from inside, up to its inner end. */
+interface DrawnTube {
+  readonly outsideRadiusMm: number;
+  readonly insideRadiusMm: number;
+  readonly endMm: number;
+}
+
 interface DrawnDrill {
   readonly radiusMm: number;
   readonly diameterMm: number;
@@ -40,6 +47,8 @@ interface DrawnDrill {
   readonly tipMm: number;
   readonly stopLengthMm: number;
   readonly freeWidthMm: number;
+  /** A punch with a collar, in place of a drill with its stop. */
+  readonly isPunch: boolean;
 }
 
 /** Everything the drawing shows, in mm. Axial places count inward from the housing face, radii from the axis. */
@@ -72,6 +81,7 @@ export interface SectionGeometry {
   readonly wearTrack: { readonly fromFaceMm: number; readonly widthMm: number } | null;
   readonly driver: DrawnDriver | null;
   readonly drill: DrawnDrill | null;
+  readonly pushTube: DrawnTube | null;
 }
 
 /** Sizes drawn while nothing is known, so that an empty sheet shows what to measure. */
@@ -91,6 +101,7 @@ export function sectionGeometry({ situation, extraction, seating, driver, mode }
   const isCovered = seal.construction !== undefined && seal.construction !== 'metal-case';
   const radians = ((bore?.leadIn?.angleDeg ?? 20) * Math.PI) / 180;
   const end = shaft?.leadIn;
+  const pushTube = mode === 'taking out' ? drawnTube(extraction, depth.mm + widthMm) : null;
   return {
     mode,
     shaftMm,
@@ -115,7 +126,8 @@ export function sectionGeometry({ situation, extraction, seating, driver, mode }
     shoulderRadiusMm: Math.min((bore?.shoulderInsideMm ?? outsideMm - ringMm * 0.8) / 2, outsideMm / 2),
     chamfer: { lengthMm: bore?.leadIn?.lengthMm ?? 0, riseMm: (bore?.leadIn?.lengthMm ?? 0) * Math.tan(radians) },
     faceRadiusMm: bore?.faceDiameterMm === undefined ? null : bore.faceDiameterMm / 2,
-    behind: situation?.behind ?? null,
+    // Where a tube comes from inside, what lies there is out.
+    behind: pushTube === null ? (situation?.behind ?? null) : null,
     clearBehindMm: situation?.clearBehindMm ?? null,
     protrusionMm: shaft?.protrusionMm ?? null,
     shaftEnd: shaftEndOf(end),
@@ -123,6 +135,7 @@ export function sectionGeometry({ situation, extraction, seating, driver, mode }
     wearTrack: situation?.wearTrack?.fromFaceMm === undefined ? null : { fromFaceMm: situation.wearTrack.fromFaceMm, widthMm: situation.wearTrack.widthMm ?? 0.6 },
     driver: mode !== 'as driven' || driver === null ? null : drawnDriver(driver, depth.mm),
     drill: mode === 'taking out' ? drawnDrill(extraction, depth.mm, widthMm) : null,
+    pushTube,
   };
 }
 
@@ -170,5 +183,12 @@ function drawnDrill(extraction: ExtractionPlanOutput | null, depthMm: number, wi
     tipMm: depthMm + hole.drillStopFromSealFaceMm,
     stopLengthMm: widthMm * 0.8,
     freeWidthMm: hole.freeWidthMm,
+    isPunch: hole.isPierced,
   };
+}
+
+/** The stoutest tube that passes: as wide as bore or shoulder let it, as narrow inside as the shaft lets it. */
+function drawnTube(extraction: ExtractionPlanOutput | null, endMm: number): DrawnTube | null {
+  const tube = extraction?.method === 'push out from inside' ? extraction.pushOutTube : null;
+  return tube === null ? null : { outsideRadiusMm: tube.outsideUpToMm / 2, insideRadiusMm: tube.insideOverMm / 2, endMm };
 }

@@ -10,6 +10,8 @@ export interface SectionLayout {
   readonly topY: number;
   /** Left end of the driver, and of the free paper left of it where diameters are dimensioned. */
   readonly driverLeft: number;
+  /** Right end of a tube that comes from inside; diameters are dimensioned beyond it. */
+  readonly tubeRight: number;
   readonly left: number;
   readonly right: number;
   /** Radius below which the shaft is cut out of the view; 0 where it is shown whole. */
@@ -68,6 +70,7 @@ export function layoutSection({ innerRadiusMm, outerRadiusMm, outMm, reachMm, ri
     axisY,
     topY: topPad,
     driverLeft: side.left,
+    tubeRight: width - side.right,
     left: 2,
     right: width - 2,
     brokenBelowMm,
@@ -84,10 +87,11 @@ export function extentOf(geometry: SectionGeometry): SectionExtent {
 }
 
 /** How much is shown behind the seal: the room there and a good part of what ends it. */
-function beyondMm({ widthMm, clearBehindMm, behind, boreDepthMm, depthMm, drill }: SectionGeometry): number {
+function beyondMm({ widthMm, clearBehindMm, behind, boreDepthMm, depthMm, drill, pushTube }: SectionGeometry): number {
   const partMm = behind === 'bearing' || behind === 'gear' || behind === 'second seal' ? widthMm * 0.9 : widthMm * 0.3;
   const room = clearBehindMm === null ? widthMm * 0.6 : Math.min(clearBehindMm, widthMm * 1.4);
   const bore = boreDepthMm === null ? 0 : Math.min(boreDepthMm - depthMm - widthMm + widthMm * 0.25, widthMm * 1.6);
   const tip = drill === null ? 0 : drill.tipMm - depthMm - widthMm + 1;
-  return Math.max(room + partMm, bore, tip, widthMm * 0.7);
+  const tube = pushTube === null ? 0 : widthMm * 1.6;
+  return Math.max(room + partMm, bore, tip, tube, widthMm * 0.7);
 }

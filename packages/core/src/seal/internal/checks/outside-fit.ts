@@ -1,7 +1,7 @@
 import { commonPractice, deciding, plainGeometry, supporting, type Finding, type Span } from '../../../result/index.js';
 import { boreBandOf } from '../../bore-band.js';
 import type { Check } from '../check-report.js';
-import { halfStandardStepMm, otherSize, standardSizeSource } from '../half-step.js';
+import { anotherSize, halfStandardStepMm } from '../half-step.js';
 import { holdsByMetal, type Construction } from '../../seal-field.js';
 import { sealLimit } from '../seal-limit.js';
 import { pressFitAllowanceOf } from '../../press-fit-allowance.js';
@@ -33,12 +33,7 @@ export const outsideFit: Check = ({ situation, sizes, set }) => {
   const boreMm = bore.meanMm;
   const uncertaintyMm = bore.expandedUncertaintyMm;
   if (Math.abs(boreMm - seal.outsideMm) > halfStandardStepMm) {
-    return {
-      findings: [
-        ...doubts,
-        boreOfAnotherSize(boreMm, seal.outsideMm),
-      ],
-    };
+    return { findings: [...doubts, anotherSize('bore', boreMm, seal.outsideMm, { boreMm, outsideMm: seal.outsideMm })] };
   }
   const leastAt = (bore_: number) => sealOutside.leastMm - bore_;
   const numbers = {
@@ -62,12 +57,6 @@ export const outsideFit: Check = ({ situation, sizes, set }) => {
   if (allowance.set !== set) findings.push(supporting('allowance-from-other-set', 'note', { set, otherSet: allowance.set }, allowance.source));
   return { findings, assumptions: cover === null ? [] : [{ name: 'rubber-cover', value: rubberCover.low, upToValue: rubberCover.high, unit: 'mm', source: rubberCover.source, effect: 'how-far-the-cover-is-pressed' }] };
 };
-
-function boreOfAnotherSize(boreMm: number, outsideMm: number): Finding {
-  const other = otherSize('outsideMm', boreMm, outsideMm);
-  if (other === null) return deciding('bore-is-no-listed-size', 'bad', { boreMm, outsideMm }, standardSizeSource);
-  return 'fraction' in other ? deciding('bore-is-an-inch-size', 'bad', { boreMm, outsideMm, ...other }, plainGeometry) : deciding('bore-is-another-size', 'bad', { boreMm, outsideMm, ...other }, standardSizeSource);
-}
 
 /** [mm] Rubber over the case of a covered seal. */
 export const rubberCover = sealLimit('rubber-cover', 'Mm');

@@ -1,10 +1,10 @@
-import { deciding, plainGeometry, source, supporting, type Finding } from '../../../result/index.js';
+import { deciding, source, supporting, type Finding } from '../../../result/index.js';
 import { lipInterference } from '../../../tables/generated/lip-interference.js';
 import { findHalfOpenRow } from '../../../tables/half-open-range.js';
 import { zoneOfClass } from '../../../tolerance/index.js';
 import { shaftBandOf } from '../../shaft-band.js';
 import type { Check } from '../check-report.js';
-import { halfStandardStepMm, otherSize, standardSizeSource } from '../half-step.js';
+import { anotherSize, halfStandardStepMm } from '../half-step.js';
 
 /** Lip interference of a new seal on a shaft of its nominal size, where the table reaches. */
 export function newLipInterferenceMm(nominalMm: number): { readonly low: number; readonly high: number } | null {
@@ -30,7 +30,7 @@ export const shaftSize: Check = ({ situation, sizes, set }) => {
   const deviationMm = shaft.meanMm - nominalMm;
   if (Math.abs(deviationMm) > halfStandardStepMm) {
     return {
-      findings: [...doubts, shaftOfAnotherSize(shaft.meanMm, nominalMm)],
+      findings: [...doubts, anotherSize('shaft', shaft.meanMm, nominalMm, { shaftMm: shaft.meanMm, shaftNominalMm: nominalMm, deviationUm: deviationMm * 1000 })],
     };
   }
   const guard = shaft.expandedUncertaintyMm;
@@ -57,13 +57,6 @@ export const shaftSize: Check = ({ situation, sizes, set }) => {
   findings.push(...roundness(shaft.ovalityUm, guard, nominalMm));
   return { findings };
 };
-
-function shaftOfAnotherSize(shaftMm: number, shaftNominalMm: number): Finding {
-  const other = otherSize('shaftMm', shaftMm, shaftNominalMm);
-  const numbers = { shaftMm, shaftNominalMm, deviationUm: (shaftMm - shaftNominalMm) * 1000 };
-  if (other === null) return deciding('shaft-is-no-listed-size', 'bad', numbers, standardSizeSource);
-  return 'fraction' in other ? deciding('shaft-is-an-inch-size', 'bad', { ...numbers, ...other }, plainGeometry) : deciding('shaft-is-another-size', 'bad', { ...numbers, ...other }, standardSizeSource);
-}
 
 function roundness(ovalityUm: number | null, guardMm: number, nominalMm: number): readonly Finding[] {
   if (ovalityUm === null) return [];
