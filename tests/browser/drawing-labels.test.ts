@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { bearingRemoval, bearingSeat, type BearingSeatInput } from '@seatwright/core/bearing';
 import { bearingDriver, driverSearch, extractionPlan, seatingPlan } from '@seatwright/core/handwork';
 import { sealCheck } from '@seatwright/core/seal';
+import type { SeatSection } from '@seatwright/elements/seat-section.js';
 import { germanWords } from '@seatwright/elements/words.js';
 import { Bench, type OpenBench } from './internal/bench.js';
 import { troublesOfLabels, type DrawnCase } from './internal/drawn-labels.js';
@@ -106,4 +107,28 @@ test('nor in German, whose words are longer', async () => {
   const german = { words: germanWords, decimalMark: ',' };
   const cases = [...sealCases(), ...bearingCases()].filter(({ given, width }) => width === 358 && given['lengthUnit'] === 'mm').map((drawn) => ({ ...drawn, given: { ...drawn.given, ...german } }));
   expect(await troublesOfLabels(open.page, [...cases, { name: 'nothing known', tag: 'seat-section', width: 358, given: german }, { name: 'no bearing known', tag: 'seat-bearing-section', width: 358, given: german }])).toEqual([]);
+});
+
+test('a drawing that is drawn anew does not have the page laid out for it', async () => {
+  const situation = sealCheck.parse({ seal: { shaftMm: 20, outsideMm: 35, widthMm: 7, construction: 'metal-case', lipMaterial: 'NBR' } });
+  const asked = await open.page.evaluate(async (given) => {
+    const section: SeatSection = Object.assign(document.createElement('seat-section'), given);
+    document.body.append(section);
+    // Its size is known, and with it the font of the place.
+    for (let i = 0; i < 3; i += 1) await new Promise(requestAnimationFrame);
+    let count = 0;
+    const ask = globalThis.getComputedStyle;
+    globalThis.getComputedStyle = (...which) => {
+      count += 1;
+      return ask(...which);
+    };
+    for (const highlight of ['depth', 'bore', '']) {
+      section.highlight = highlight;
+      await section.updateComplete;
+    }
+    globalThis.getComputedStyle = ask;
+    section.remove();
+    return count;
+  }, { situation, check: sealCheck.compute(situation) });
+  expect(asked).toBe(0);
 });

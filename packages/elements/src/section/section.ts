@@ -71,15 +71,19 @@ export class SeatSection extends SentenceElement {
 
   @state() private measuredWidth = 0;
   @state() private isNear = false;
-  private ruler: CanvasRenderingContext2D | null = null;
+  /** Measures labels in the font of this place; null before that is known. */
+  @state() private ruler: CanvasRenderingContext2D | null = null;
+  private rulerFamily = '';
 
   private readonly observer = new ResizeObserver((entries) => {
+    this.takeRuler();
     const width = Math.round(entries.at(-1)?.contentRect.width ?? 0);
     if (width > 0 && Math.abs(width - this.measuredWidth) > 1) this.measuredWidth = width;
   });
 
   override connectedCallback(): void {
     super.connectedCallback();
+    this.takeRuler();
     this.observer.observe(this);
   }
 
@@ -96,7 +100,6 @@ export class SeatSection extends SentenceElement {
     const settled = settleDimensions(this.extent(geometry), { width, isCompact: this.compact }, this.highlight, (layout) => this.callouts(geometry, layout, dimensions, options));
     const { layout } = settled;
     const details = this.compact || this.withoutDetail ? [] : this.details(geometry, layout);
-    if (details.length > 0) this.takeRuler();
     return html`<figure>
       ${this.drawing(geometry, settled, details)}
       ${details.map((detail) => this.detail(detail, layout))}
@@ -192,10 +195,13 @@ export class SeatSection extends SentenceElement {
     this.renderRoot.querySelector(`[data-detail="${letter}"]`)?.scrollIntoView({ block: 'nearest', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
   }
 
-  /** The font of this place, asked once for all labels of a drawing. */
+  /** Takes the font of this place. Asked while nothing waits to be laid out, since asking while drawing would lay out the page once more for each key. */
   private takeRuler(): void {
-    this.ruler ??= document.createElement('canvas').getContext('2d');
-    if (this.ruler !== null) this.ruler.font = `400 12.5px ${getComputedStyle(this).fontFamily}`;
+    const family = getComputedStyle(this).fontFamily;
+    if (family === this.rulerFamily) return;
+    this.rulerFamily = family;
+    this.ruler = document.createElement('canvas').getContext('2d');
+    if (this.ruler !== null) this.ruler.font = `400 12.5px ${family}`;
   }
 
   /** How long a label is in the font of this place [px]. */
