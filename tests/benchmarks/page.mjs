@@ -43,15 +43,17 @@ async function slowPage() {
   await context.close();
 }
 
-for (const [sample, group, field, text] of [
-  ['Bilge pump', 'How it runs', 'Highest shaft speed', '1450.5 rpm'],
-  ['Crank with its bearing', 'How it runs', 'Highest shaft speed', '7800 rpm'],
+for (const [sample, group, field, text, hasWorking] of [
+  ['Bilge pump', 'How it runs', 'Highest shaft speed', '1450.5 rpm', false],
+  ['Crank with its bearing', 'How it runs', 'Highest shaft speed', '7800 rpm', false],
+  ['Crank with its bearing', 'How it runs', 'Highest shaft speed', '7800 rpm', true],
 ]) {
   const { page, context } = await slowPage();
   await page.goto(address);
   await page.getByRole('button', { name: sample }).click();
   await page.locator('section.verdict seat-verdict .stamp').waitFor();
   await page.locator('summary', { has: page.getByRole('heading', { name: group, exact: true }) }).click();
+  if (hasWorking) await page.getByText('Show the working').click();
   await page.waitForTimeout(3000);
   const input = page.getByLabel(field);
   await input.fill('');
@@ -64,7 +66,7 @@ for (const [sample, group, field, text] of [
   }
   await page.waitForTimeout(1000);
   const { tasks, waits } = await page.evaluate(() => ({ tasks: globalThis.longTasks, waits: globalThis.waits }));
-  rows.push({ what: `typing in "${sample}", from a key to its paint`, 'median ms': median(waits), 'worst ms': Math.max(0, ...waits), 'tasks over 50 ms': tasks.length, 'longest ms': Math.round(Math.max(0, ...tasks)) });
+  rows.push({ what: `typing in "${sample}"${hasWorking ? ', the working open' : ''}, from a key to its paint`, 'median ms': median(waits), 'worst ms': Math.max(0, ...waits), 'tasks over 50 ms': tasks.length, 'longest ms': Math.round(Math.max(0, ...tasks)) });
   await context.close();
 }
 console.log(`CPU slowed ${slowed} times; a long task is one over 50 ms`);

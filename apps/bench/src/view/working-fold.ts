@@ -1,12 +1,15 @@
 import { html, nothing, type ReactiveControllerHost, type TemplateResult } from 'lit';
 import type { WorkingStep } from '@seatwright/core/result';
+import { whenIdle } from '../when-idle.js';
 import { words } from '../words/index.js';
 import type { SheetContext } from './sheet-context.js';
 
-/** The working, folded away: written when it is opened, and anew with each result while it is open. */
+/** The working, folded away: written when it is opened, and anew for another result while it is open, once the page has nothing better to do. */
 export class WorkingFold {
   private steps: readonly WorkingStep[] | null = null;
   private isOpen = false;
+  /** It is to be written anew. */
+  private isBehind = false;
   private readonly host: ReactiveControllerHost;
   private readonly write: () => readonly WorkingStep[] | null;
   private readonly fetch: () => void;
@@ -21,7 +24,15 @@ export class WorkingFold {
 
   /** Another result: what is open follows; what cannot be written stays as it was. */
   follow(): void {
-    if (!this.isOpen) return;
+    if (!this.isOpen || this.isBehind) return;
+    this.isBehind = true;
+    whenIdle(() => {
+      this.isBehind = false;
+      if (this.isOpen) this.writeAnew();
+    });
+  }
+
+  private writeAnew(): void {
     this.steps = this.write() ?? this.steps;
     this.host.requestUpdate();
   }
@@ -32,11 +43,11 @@ export class WorkingFold {
     this.steps = null;
   }
 
-  render({ output, isStale, style }: SheetContext): TemplateResult | typeof nothing {
+  render({ output, style }: SheetContext): TemplateResult | typeof nothing {
     if (output === null) return nothing;
     return html`<details class="working" @toggle=${(event: Event) => { this.toggle((event.currentTarget as HTMLDetailsElement).open); }}>
       <summary>${words.working}</summary>
-      ${this.steps === null || isStale ? nothing : html`<seat-working decimal-mark=${style.decimalMark} .steps=${this.steps}></seat-working>`}
+      ${this.steps === null ? nothing : html`<seat-working decimal-mark=${style.decimalMark} .steps=${this.steps}></seat-working>`}
     </details>`;
   }
 
@@ -48,7 +59,7 @@ export class WorkingFold {
     }
     this.isOpen = true;
     void import('@seatwright/elements/seat-working.define.js');
-    this.follow();
+    this.writeAnew();
     if (this.steps === null) this.fetch();
   }
 }

@@ -1,5 +1,6 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import type { WorkingStep } from '@seatwright/core/result';
 import { wordFor } from '@seatwright/core/wording';
 import { SentenceElement } from '../internal/sentence-element.js';
@@ -37,7 +38,7 @@ export class SeatWorking extends SentenceElement {
     const values = triedValues(this.steps, this.tried);
     return html`<p class="ways"><button type="button" @click=${(event: Event) => void this.copy(event.currentTarget as HTMLButtonElement)}>${words.copy}</button>
         ${this.tried.size === 0 ? nothing : html`<span role="status">${words.trying}</span> <button type="button" @click=${() => { this.tried = new Map(); }}>${words.back}</button>`}</p>
-      <ol role="list">${this.steps.map((step, i) => this.one(step, i, values[i]))}</ol>`;
+      <ol role="list">${repeat(this.steps, keysOf(this.steps), (step, i) => this.one(step, i, values[i]))}</ol>`;
   }
 
   private one(step: WorkingStep, i: number, tried: number | null | undefined): TemplateResult {
@@ -99,6 +100,18 @@ export class SeatWorking extends SentenceElement {
     const text = String(Number(value.toPrecision(5))).replace('-', '−');
     return this.decimalMark === ',' ? text.replace('.', ',') : text;
   }
+}
+
+/** A key of each step: a step that comes in between leaves the others where they are, as far as they have been drawn. */
+function keysOf(steps: readonly WorkingStep[]): (step: WorkingStep, i: number) => string {
+  const counts = new Map<string, number>();
+  const keys = steps.map(({ kind, symbol, meaning }) => {
+    const name = `${kind} ${symbol} ${meaning}`;
+    const count = (counts.get(name) ?? 0) + 1;
+    counts.set(name, count);
+    return `${name} ${count}`;
+  });
+  return (_step, i) => keys[i] ?? '';
 }
 
 declare global {
