@@ -37,6 +37,7 @@ const measured: Record<string, number> = {
   'first screen, gzip': bytes(first, gzip),
   'all that a seal job needs, gzip': bytes(sealJob, gzip),
   'all that a seal job needs, brotli': bytes(sealJob, brotli),
+  'what German adds to it, brotli': bytes([`assets/${chunk('german-sentences')}`, ...assets.filter((name) => /^german-(?!later|sentences)[\w-]+\.js$/u.test(name)).map((name) => `assets/${name}`)], brotli),
   'the same with the sentences that are seldom said, brotli': bytes([...sealJob, `assets/${chunk('later-words')}`], brotli),
   'kept for offline, raw': bytes([...readFileSync(join(dist, 'sw.js'), 'utf8').matchAll(/url:"([^"]+)"/gu)].map(([, url = '']) => url), (file) => file.length),
 };

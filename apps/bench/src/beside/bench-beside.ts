@@ -10,7 +10,6 @@ import { isObject, textAt, valueAt, withValue, type Json, type JsonObject } from
 import { wordOf } from '../form/entry.js';
 import { PageElement } from '../page-element.js';
 import { words } from '../words/index.js';
-import '../words/later-words.js';
 import { sentences } from '../words/sentences.js';
 import { compareSeals, objectionsTo } from './compare-seals.js';
 

@@ -6,7 +6,6 @@ import type { JsonObject } from '../document/raw-document.js';
 import { wordOf } from '../form/entry.js';
 import { PageElement } from '../page-element.js';
 import { words } from '../words/index.js';
-import '../words/later-words.js';
 import { bearingDrivers, sealDrivers, type ComparableDriver } from './compare-drivers.js';
 import { compareRows } from './compare-rows.js';
 import { wholeSearch } from './whole-search.js';

@@ -12,7 +12,6 @@ import { boreBandOf, lipSpeedLimits, type Situation } from '@seatwright/core/sea
 import { wordFor, type WritingStyle } from '@seatwright/core/wording';
 import { PageElement } from '../page-element.js';
 import { words } from '../words/index.js';
-import '../words/later-words.js';
 import { sentences } from '../words/sentences.js';
 
 /** What the sheet says of one seal, drawn: limits and readings, hold against heat, speed against its limits, the bore over its renewals. */

@@ -5,6 +5,7 @@ import { isObject, pathOf, textAt, valueAt, type Json, type JsonObject } from '.
 import { bearingPartsOf, machinePath, positionPath, sealPartsOf, withPlaceAlone, type Place } from '../document/places.js';
 import { isSpoken } from './is-spoken.js';
 import type * as whole from './whole-sheet.js';
+import { allSentences } from '../words/sentences.js';
 import { pathInFull, withoutUnfinished } from '../document/without-unfinished.js';
 
 /** An entry that cannot be read: the key of its field, and what would be understood. */
@@ -28,7 +29,7 @@ let wholeSheet: typeof whole | null = null;
 /** Fetches what not every sheet needs; tells whether that made a difference. Rejects where it cannot be loaded. */
 export async function fetchWholeSheet(): Promise<boolean> {
   if (wholeSheet !== null) return false;
-  wholeSheet = await import('./whole-sheet.js');
+  [wholeSheet] = await Promise.all([import('./whole-sheet.js'), allSentences()]);
   return true;
 }
 

@@ -1,4 +1,2 @@
-// Bearings, joints, repairs, the working, and the sentences that are seldom said: a chunk of its own, fetched once a sheet stands.
-import '../words/later-words.js';
-
+// Bearings, joints, repairs and the working: a chunk of its own, fetched once a sheet stands.
 export { jobSheetInSteps, jobSheetWorking } from '@seatwright/core/job';

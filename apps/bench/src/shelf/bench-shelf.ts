@@ -5,7 +5,6 @@ import type { ShelfCandidate, ShelfMatchOutput, Situation } from '@seatwright/co
 import { fill, markedFinding, wordFor, writeValue, type WritingStyle } from '@seatwright/core/wording';
 import { PageElement } from '../page-element.js';
 import { words } from '../words/index.js';
-import '../words/later-words.js';
 import { sentences } from '../words/sentences.js';
 import type { SealList } from './rank-list.js';
 

@@ -74,7 +74,7 @@ if ('addEventListener' in globalThis) {
 /** Of the languages that are fetched only the one in use is kept for days without a network; the service worker serves it from here. */
 const languageCache = 'languages';
 
-async function keepForOffline(address: string): Promise<void> {
+export async function keepForOffline(address: string): Promise<void> {
   if (!('serviceWorker' in navigator)) return;
   try {
     await navigator.serviceWorker.ready;
