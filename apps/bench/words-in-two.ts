@@ -47,7 +47,7 @@ export async function wordsInTwo(): Promise<Plugin> {
     const silent = await saidByNoSheet(name);
     const first: Record<string, unknown> = { ...catalogue };
     const laterLines: string[] = [takesFirst, 'export const address = import.meta.url;'];
-    const add = (to: string, rest: Words): void => void laterLines.push(`Object.assign(${to}, ${JSON.stringify(rest)});`);
+    const add = (to: string, rest: Words): void => { if (Object.keys(rest).length > 0) laterLines.push(`Object.assign(${to}, ${JSON.stringify(rest)});`); };
     for (const sort of [...sortsInTwo, ...sortsTogether]) {
       const known = Object.fromEntries(Object.entries(catalogue[sort]).filter(([code, sentence]) => silent.get(code) !== JSON.stringify(sentence)));
       const parts = (sortsTogether as readonly string[]).includes(sort) ? { first: known, rest: {} } : inTwo(known, said);

@@ -32,6 +32,26 @@ describe('on paper', () => {
     await context.close();
   });
 
+  it('sets a sheet as large as its page holds it: a short one larger, a long one smaller', async () => {
+    const { page, context, troubles } = await bench.open();
+    const zoomOf = async (title: string) => {
+      await openSample(page, title);
+      await page.emulateMedia({ media: 'print' });
+      const columns = page.locator('.print-sheet .columns');
+      await columns.waitFor();
+      const zoom = await columns.evaluate((element) => Number(getComputedStyle(element).zoom));
+      await page.emulateMedia({ media: 'screen' });
+      await page.getByRole('button', { name: 'Sheets' }).click();
+      return zoom;
+    };
+    const [short, ordinary, long] = [await zoomOf('Anchor winch'), await zoomOf('Bilge pump'), await zoomOf('Outboard crankshaft')];
+    expect(short).toBeGreaterThan(1.1);
+    expect(ordinary).toBeCloseTo(1, 1);
+    expect(long).toBeLessThan(0.95);
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
   it('shows the sheet and nothing of the form, in black on white even at night', async () => {
     const { page, context } = await bench.open({ colorScheme: 'dark' });
     await openSample(page, 'Bilge pump');

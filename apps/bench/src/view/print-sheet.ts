@@ -13,16 +13,27 @@ const signs: Readonly<Record<SheetItem['tone'], string>> = { good: '✓', note: 
 const shownRows = 2;
 
 /**
- * How closely a sheet is set, by the letters below the drawings: a page of A4 or Letter takes the first number as it is, and the second with
- * smaller drawings and type. A longer sheet takes a second page anyway; as long as two hold it, it is set to be read easily.
- * Measured on the samples in both languages.
+ * Letters below the drawings that a page of A4 or Letter holds as it is, and with smaller drawings; of a bearing alone fewer, since it has four
+ * of them. Measured on the samples in both languages.
  */
-const mostLetters = { plain: 10_500, tight: 13_100, roomy: 15_500 };
+const onePage = { seal: { plain: 10_500, tight: 10_750 }, bearing: { plain: 7_850, tight: 10_300 } } as const;
+/** Letters that two pages hold; a longer sheet is set as it is. */
+const twoPages = 20_000;
+/** The smallest type that one page is worth, and the largest that is read any better. */
+const zoomSpan = { least: 0.92, most: 1.25 } as const;
 
-function settingOf(letters: number): string {
-  if (letters <= mostLetters.plain) return '';
-  if (letters <= mostLetters.tight) return 'tight';
-  return letters <= mostLetters.roomy ? 'roomy' : '';
+interface Setting {
+  readonly name: '' | 'tight' | 'roomy';
+  readonly zoom: number;
+}
+
+/** How a sheet is set: as large as its page holds it, on two pages where one would take smaller type than anybody reads. */
+function settingOf(letters: number, { plain, tight }: (typeof onePage)['seal' | 'bearing']): Setting {
+  // What is set larger by a tenth takes a fifth more room.
+  const zoomIn = (held: number) => Math.min(Math.floor(100 * Math.sqrt(held / letters)) / 100, zoomSpan.most);
+  if (letters <= plain) return { name: '', zoom: zoomIn(plain) };
+  if (zoomIn(tight) >= zoomSpan.least) return { name: 'tight', zoom: Math.min(zoomIn(tight), 1) };
+  return letters <= twoPages ? { name: 'roomy', zoom: zoomIn(twoPages) } : { name: '', zoom: 1 };
 }
 
 /** The same sheet for paper: everything open, three columns, black on white. In sight only while printing. */
@@ -45,7 +56,8 @@ export function printSheet(context: SheetContext): TemplateResult | typeof nothi
   const inOrder = work.flat().flatMap((block) => (block.kind === 'list' && !block.isNumbered && !block.isSmall ? block.items.filter(({ tone }) => tone === 'good') : []));
   const fine = byHowHeld(rest.slice(end), output.sources);
   const hasBearingWork = !isBearingAlone && (context.bearingOutcome?.seat ?? context.bearingDriver) != null;
-  return html`<div class="print-sheet ${settingOf(lettersOf([...work.flat(), ...fine]))}" aria-hidden="true">
+  const setting = settingOf(lettersOf([...work.flat(), ...fine]), onePage[isBearingAlone ? 'bearing' : 'seal']);
+  return html`<div class="print-sheet ${setting.name}" aria-hidden="true">
     <header>
       <h1>${title?.kind === 'title' ? title.text : ''}</h1>
       <p>${title?.kind === 'title' ? title.under : ''}</p>
@@ -66,7 +78,7 @@ export function printSheet(context: SheetContext): TemplateResult | typeof nothi
         ${beside.flat().map(renderBlockOnPaper)}
       </div>
     </div>
-    <div class="columns">${work.map((section) => html`<section>${section.map(renderBlockOnPaper)}</section>`)}<section class="fine">${inOrder.length === 0 ? nothing : html`<h2>${words.checkedGood}</h2><p>${inOrder.map(({ text }) => text).join(' ')}</p>`}${fine.map(renderBlockOnPaper)}</section></div>
+    <div class="columns" .style=${`zoom: ${setting.zoom}`}>${work.map((section) => html`<section>${section.map(renderBlockOnPaper)}</section>`)}<section class="fine">${inOrder.length === 0 ? nothing : html`<h2>${words.checkedGood}</h2><p>${inOrder.map(({ text }) => text).join(' ')}</p>`}${fine.map(renderBlockOnPaper)}</section></div>
     <p class="name">${words.name}</p>
   </div>`;
 }

@@ -145,16 +145,11 @@ export const styles = css`
   }
   @keyframes slide-in {
     from {
-      transform: translateX(-28px);
+      transform: translateX(var(--from, -28px));
     }
   }
-  .tool.moved.from-inside {
-    animation-name: slide-in-from-inside;
-  }
-  @keyframes slide-in-from-inside {
-    from {
-      transform: translateX(28px);
-    }
+  .from-inside {
+    --from: 28px;
   }
   /* Paper shows the end of the way, not its beginning. */
   @media print, (prefers-reduced-motion: reduce) {
