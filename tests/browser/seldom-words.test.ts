@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { Bench, verdictOf } from './internal/bench.js';
+import { Bench } from './internal/bench.js';
 
 const bench = new Bench();
 beforeAll(() => bench.start());
@@ -54,13 +54,17 @@ test('a language that is chosen later says them too', async () => {
   await context.close();
 });
 
-test('where they cannot be fetched, the sheet says so, and the next key asks again', async () => {
-  const { page, context } = await bench.open();
-  await context.route(/later-words/u, (route) => route.abort());
+test.each([
+  ['English', 'en-GB', /later-words/u, 'It could not be loaded. Is the connection gone?', 'Show in inches'],
+  ['German', 'de-DE', /german-later/u, 'Das ließ sich nicht laden. Ist die Verbindung weg?', 'In Zoll anzeigen'],
+])('where they cannot be fetched, the sheet says so, and the next key asks again, in %s', async (_name, locale, part, fault, button) => {
+  const { page, context } = await bench.open({ locale });
+  await context.route(part, (route) => route.abort());
   await page.locator('input[type=file]').first().setInputFiles(file);
-  await page.locator('section.verdict').getByText('It could not be loaded. Is the connection gone?').waitFor();
-  await context.unroute(/later-words/u);
-  await page.getByRole('button', { name: 'Show in inches' }).click();
-  await expect.poll(() => verdictOf(page)).toMatch(/suit|tell/u);
+  await page.locator('section.verdict').getByText(fault).waitFor();
+  await context.unroute(part);
+  await page.getByRole('button', { name: button }).click();
+  await page.locator('section.verdict seat-verdict .stamp').waitFor();
+  expect(await saidBy(page)).not.toMatch(bareCode);
   await context.close();
 });

@@ -5,7 +5,7 @@ import { isObject, pathOf, textAt, valueAt, type Json, type JsonObject } from '.
 import { bearingPartsOf, machinePath, positionPath, sealPartsOf, withPlaceAlone, type Place } from '../document/places.js';
 import { isSpoken } from './is-spoken.js';
 import type * as whole from './whole-sheet.js';
-import { allSentences } from '../words/sentences.js';
+import { allSentences, sentences } from '../words/sentences.js';
 import { pathInFull, withoutUnfinished } from '../document/without-unfinished.js';
 
 /** An entry that cannot be read: the key of its field, and what would be understood. */
@@ -47,7 +47,7 @@ export function* computeSheet(document: JsonObject, place: Place, sealPart: numb
     const input = inputOf(document, place, asOfDate);
     if (wholeSheet !== null) return { kind: 'sheet', output: yield* wholeSheet.jobSheetInSteps(input) };
     const output = yield* sealSheetInSteps(input);
-    return isSpoken(output) ? { kind: 'sheet', output } : { kind: 'waiting' };
+    return isSpoken(output, sentences) ? { kind: 'sheet', output } : { kind: 'waiting' };
   } catch (error) {
     if (error instanceof CalculationError) return { kind: 'fault', fault: { key: keyOfPath(pathInFull(withPlaceAlone(document, place), error.path), sealPart, bearingPartsOf(document, place)[0]), message: error.message } };
     throw error;

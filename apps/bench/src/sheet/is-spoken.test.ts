@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { jobSheetInSteps } from '@seatwright/core/job';
+import { english, german } from '@seatwright/core/wording';
 import { samples } from '../samples.js';
 import { isSpoken } from './is-spoken.js';
 
@@ -11,7 +12,7 @@ test.each(samples)('where all words are there, the sheet of %s is spoken', (samp
       const steps = jobSheetInSteps({ workshop, machine, position, asOfDate: '2026-01-01' });
       let step = steps.next();
       while (step.done !== true) step = steps.next();
-      expect(isSpoken(step.value)).toBe(true);
+      for (const catalogue of [english, german]) expect(isSpoken(step.value, catalogue)).toBe(true);
     }
   }
 });
@@ -25,6 +26,6 @@ test.each<[string, string, (code: string) => unknown]>([
   ['check that was not made', 'bore-depth', (code) => ({ notChecked: ['bore-lead-in', code] })],
   ['source', 'din-3760-1996', (code) => ({ findings: [{ code: 'bore-mouth-takes-seal', severity: 'good', source: { id: code } }] })],
 ])('a %s without words holds the sheet back', (_sort, known, sheet) => {
-  expect(isSpoken({ parts: [sheet(known)] })).toBe(true);
-  expect(isSpoken({ parts: [sheet('no-such-code')] })).toBe(false);
+  expect(isSpoken({ parts: [sheet(known)] }, english)).toBe(true);
+  expect(isSpoken({ parts: [sheet('no-such-code')] }, english)).toBe(false);
 });
