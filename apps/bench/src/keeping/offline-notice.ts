@@ -14,21 +14,27 @@ export class OfflineNotice extends PageElement {
   @state() private says: 'nothing' | 'ready' | 'newer' | 'not yet' | 'replaced' | 'missed' = 'nothing';
   private takeNewer: () => void = () => undefined;
   private wasAsked = false;
+  /** Why parts of the page could not be fetched, as the bundler's own code tells. */
+  private readonly misses = new WeakSet();
 
   override connectedCallback(): void {
     super.connectedCallback();
+    window.addEventListener('vite:preloadError', this.noteMiss);
     window.addEventListener('unhandledrejection', this.missed);
     if ('serviceWorker' in navigator) void this.register();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    window.removeEventListener('vite:preloadError', this.noteMiss);
     window.removeEventListener('unhandledrejection', this.missed);
   }
 
-  /** Browsers word it each in their own way; all of them name the module. */
+  private readonly noteMiss = (event: Event & { readonly payload?: object }) => { if (event.payload !== undefined) this.misses.add(event.payload); };
+
+  /** A part that nobody else tells of. */
   private readonly missed = (event: PromiseRejectionEvent) => {
-    if (!(event.reason instanceof TypeError) || !/module/iu.test(event.reason.message)) return;
+    if (typeof event.reason !== 'object' || event.reason === null || !this.misses.has(event.reason as object)) return;
     event.preventDefault();
     this.says = 'missed';
   };
