@@ -1,4 +1,5 @@
 import { describe, expect, expectTypeOf, it } from 'vitest';
+import { among } from './among.js';
 import type { Held } from './held.js';
 import { markAt, rowAt, rowsOf } from './table.js';
 
@@ -52,5 +53,14 @@ describe('markAt', () => {
     const rated = { ...sizes, columns: { ...sizes.columns, held: ['memory', 'practice'] as readonly Held[] }, marks: {} };
     expect(markAt(rated, 'overMm', 1)).toBe('practice');
     expect(markAt(rated, 'held', 0)).toBe('memory');
+  });
+});
+
+describe('a column by the places of its few values', () => {
+  it('takes a letter for each, and two where the letters run out', () => {
+    expect(among(['steel', 'copper'], 'aab')).toEqual(['steel', 'steel', 'copper']);
+    const many = Array.from({ length: 54 }, (_, i) => i);
+    expect(among(many, 'aaabaZbabb')).toEqual([0, 1, 51, 52, 53]);
+    expect(among(many.slice(0, 52), 'aZ')).toEqual([0, 51]);
   });
 });

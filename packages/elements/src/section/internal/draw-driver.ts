@@ -10,14 +10,7 @@ export function drawDriver({ driver }: SectionGeometry, { x, y, driverLeft, brok
   const top = y(driver.outsideRadiusMm);
   const inside = y(Math.max(driver.insideRadiusMm, brokenBelowMm));
   const collar: readonly Point[] = driver.collarRadiusMm === null ? [[driverLeft, top]] : [[x(0), top], [x(0), y(driver.collarRadiusMm)], [driverLeft, y(driver.collarRadiusMm)]];
-  const edge: readonly Point[] = [[driverLeft, inside], [endX, inside], [endX, top], ...collar];
-  const [outerX, outerY] = edge.at(-1) ?? [driverLeft, top];
-  return svg`<g class="driver">
-    <path class="fill" d=${outline(edge)}></path>
-    <path fill="url(#driver)" d=${outline(edge)}></path>
-    <path class="edge" d=${line(edge)}></path>
-    <path class="thin" d=${breakLine([outerX, outerY], [driverLeft, inside])}></path>
-  </g>`;
+  return hatched([[driverLeft, inside], [endX, inside], [endX, top], ...collar]);
 }
 
 /** The tube that pushes the old seal out from inside, in section; broken off on the right. */
@@ -26,11 +19,17 @@ export function drawPushTube({ pushTube }: SectionGeometry, { x, y, tubeRight, b
   const endX = x(pushTube.endMm);
   const top = y(pushTube.outsideRadiusMm);
   const inside = y(Math.max(pushTube.insideRadiusMm, brokenBelowMm));
-  const edge: readonly Point[] = [[tubeRight, inside], [endX, inside], [endX, top], [tubeRight, top]];
+  return hatched([[tubeRight, inside], [endX, inside], [endX, top], [tubeRight, top]]);
+}
+
+/** A tool in section, from the inner end of its break round to the outer one. */
+function hatched(edge: readonly Point[]): SVGTemplateResult | '' {
+  const [inner, outer] = [edge[0], edge.at(-1)];
+  if (inner === undefined || outer === undefined) return '';
   return svg`<g class="driver">
     <path class="fill" d=${outline(edge)}></path>
     <path fill="url(#driver)" d=${outline(edge)}></path>
     <path class="edge" d=${line(edge)}></path>
-    <path class="thin" d=${breakLine([tubeRight, top], [tubeRight, inside])}></path>
+    <path class="thin" d=${breakLine(outer, inner)}></path>
   </g>`;
 }
