@@ -28,7 +28,7 @@ const titlesModule = at('../../packages/core/src/tables/generated/source-titles.
 /** A language, the file that takes what is seldom said of it, and how that file comes by the rest: a language that is fetched lies in one file with what asks for it. */
 const languages = [
   { catalogue: english, name: 'english', later: at('./src/words/later-words.ts'), first: `import { english } from ${JSON.stringify(`${words}english/index.ts`)};` },
-  { catalogue: german, name: 'german', later: at('./src/words/german-later.ts'), first: `import { germanSentences } from ${JSON.stringify(at('./src/words/german-sentences.ts'))}; const german = germanSentences.catalogue;` },
+  { catalogue: german, name: 'german', later: at('./src/words/german-later.ts'), first: `import { germanSentences } from ${JSON.stringify(at('./src/words/german-sentences.ts'))}; const german = germanSentences.catalogue; export const address = import.meta.url;` },
 ] as const;
 
 /**
@@ -46,7 +46,7 @@ export async function wordsInTwo(): Promise<Plugin> {
   for (const { catalogue, name, later, first: takesFirst } of languages) {
     const silent = await saidByNoSheet(name);
     const first: Record<string, unknown> = { ...catalogue };
-    const laterLines: string[] = [takesFirst, 'export const address = import.meta.url;'];
+    const laterLines: string[] = [takesFirst];
     const add = (to: string, rest: Words): void => { if (Object.keys(rest).length > 0) laterLines.push(`Object.assign(${to}, ${JSON.stringify(rest)});`); };
     for (const sort of [...sortsInTwo, ...sortsTogether]) {
       const known = Object.fromEntries(Object.entries(catalogue[sort]).filter(([code, sentence]) => silent.get(code) !== JSON.stringify(sentence)));

@@ -4,7 +4,7 @@ import type { DriverDraw } from '../beside/bench-drivers.js';
 import { withPlaceAlone } from '../document/places.js';
 import { withoutUnfinished } from '../document/without-unfinished.js';
 import { words } from '../words/index.js';
-import { allSentences } from '../words/sentences.js';
+import { opening } from './fetched-fold.js';
 import type { SheetContext } from './sheet-context.js';
 
 interface Block {
@@ -19,7 +19,7 @@ interface Block {
 /** Two drivers beside each other: folded, and fetched when it is opened. */
 export function driversBlock({ search, situation, context, drawn, draw }: Block): TemplateResult | typeof nothing {
   if (search === null) return nothing;
-  return html`<details class="another wide" @toggle=${(event: Event) => { if ((event.currentTarget as HTMLDetailsElement).open) void allSentences().then(() => import('../beside/bench-drivers.js')); }}>
+  return html`<details class="another wide" @toggle=${opening(() => import('../beside/bench-drivers.js'))}>
     <summary>${words.drivers.heading}</summary>
     <bench-drivers .search=${search} .situation=${situation} .workshop=${withoutUnfinished(withPlaceAlone(context.document, context.place))} .drawn=${drawn} .writing=${context.style} @drivers-draw=${({ detail }: CustomEvent<DriverDraw>) => { draw(detail.name); }}></bench-drivers>
   </details>`;

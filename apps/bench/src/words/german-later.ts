@@ -1,2 +1,2 @@
-// The same for German as `later-words.ts` for English.
+// The same for German as `later-words.ts` for English, and where it lies, to be kept for days without a network.
 export const address = import.meta.url;
